@@ -2,7 +2,7 @@ import { InputError, show } from '../../units/index.js'
 import { calculationOf, type LegCalculation } from '../calculation.js'
 import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import type { Joint } from '../numbers.js'
+import type { DrivenJoint, Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
 import { type Comparison, comparisonsOf } from './compare.js'
@@ -80,6 +80,15 @@ export class QuickLeg {
   keys(x: LegNumbers): readonly string[] {
     this.load(x)
     return [...this.#byKey.keys()]
+  }
+
+  /** Part, joint and required reserve of a check of a leg, by `id joint`. */
+  about(x: LegNumbers, key: string): { readonly part: string; readonly joint?: DrivenJoint; readonly required: number } {
+    this.load(x)
+    const { comparison } = this.#byKey.get(key)![0] as Judged
+    const { check, joint } = comparison
+    const required = requiredOf(comparison, x.usage.requiredReserve)
+    return { part: check.part, ...(check.scope === 'joint' ? { joint: joint as DrivenJoint } : {}), required }
   }
 
   /** The least reserve of each check over the load cases, by `id joint`. */

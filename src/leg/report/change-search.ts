@@ -8,6 +8,7 @@ import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment } from '../result.js'
 import { amount, documentAmount, roundedIn } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
+import { harmsOf } from './harms.js'
 import { reached, tried } from './reach.js'
 import type { Suffices, Want } from './wants.js'
 
@@ -163,12 +164,8 @@ export class ChangeSearch {
     const { leg, has } = this.#with(field, x)
     const enough = wants.filter(has)
     if (enough.length === 0) return
-    const shortened = this.#quick.keys(leg).flatMap((key) => {
-      const check = this.#checks.get(key)
-      const held = check !== undefined && check.reserve >= check.requiredReserve
-      return held && this.#quick.has(leg, key, check.requiredReserve) === false ? [check] : []
-    })
-    const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), shortened }
+    const harms = harmsOf(this.#quick, leg, this.#checks)
+    const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), harms }
     for (const want of enough) want.suffices = suffices
   }
 

@@ -5,20 +5,32 @@ import { type Block, led, type Piece, points, section, text, type Words } from '
 import type { Change, Changes } from './changes.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
+import type { Harm } from './harms.js'
 
-/** Checks that lose their reserve are named up to this many. */
+/** Checks that do worse are named up to this many. */
 const MOST_NAMED = 3
+
+/** Checks by part and rank; one that applies only after the change has no rank yet. */
+function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
+  const named = harms
+    .slice(0, MOST_NAMED)
+    .map((harm) => `${placeOf(harm)} (${harm.check === undefined ? 'a check that then applies' : rankOf(assessment, harm.check)})`)
+  const rest = harms.length - named.length
+  return listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])
+}
 
 /** A change as words: the field, from what to what, and what else it moves. */
 function changeWords(
   assessment: Assessment,
-  { name, from, to, shortened }: Change,
+  { name, from, to, harms }: Change,
   alone = ', and every other check keeps its reserve',
 ): Piece[] {
-  const named = shortened.slice(0, MOST_NAMED).map((check) => `${placeOf(check)} (${rankOf(assessment, check)})`)
-  const rest = shortened.length - named.length
-  const others = shortened.length === 0 ? alone : `, but then short: ${listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])}`
-  return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others}`]
+  const [further, lost] = [harms.filter((harm) => harm.further), harms.filter((harm) => !harm.further)]
+  const others = [
+    ...(lost.length === 0 ? [] : [`, but then short: ${namesOf(assessment, lost)}`]),
+    ...(further.length === 0 ? [] : [`, ${lost.length === 0 ? 'but' : 'and'} further below: ${namesOf(assessment, further)}`]),
+  ]
+  return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others.length === 0 ? alone : others.join('')}`]
 }
 
 /** What to change for the check that fails first, on the first screen. */
@@ -50,7 +62,7 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
   return [
     section('changes', 'What to change', [
       text(
-        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its reserve. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: change these first.` : ''}`,
+        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its required reserve, or loses at most a hundredth of a reserve that is below it. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: change these first.` : ''}`,
       ),
       points(
         changes.map(({ check, changes: own }): Words => {

@@ -2,6 +2,7 @@ import type { CheckResult } from '../check-result.js'
 import type { Assessment } from '../result.js'
 import { ChangeSearch } from './change-search.js'
 import { fieldName } from './fields-list.js'
+import type { Harm } from './harms.js'
 import type { Suffices, Want } from './wants.js'
 
 /** One field changed so far that a check has its required reserve. */
@@ -11,8 +12,8 @@ export interface Change {
   readonly name: string
   readonly from: string
   readonly to: string
-  /** Other checks that lose their required reserve by it. */
-  readonly shortened: readonly CheckResult[]
+  /** Other checks that do worse by it. */
+  readonly harms: readonly Harm[]
 }
 
 /** What to change for one check. */
@@ -63,17 +64,20 @@ function solved(assessment: Assessment): readonly Changes[] {
 function listed(search: ChangeSearch, wants: readonly Want[]): Change[] {
   const found = wants
     .flatMap(({ field, suffices }) => (suffices === undefined ? [] : [{ field, suffices }]))
-    .sort((a, b) => a.suffices.shortened.length - b.suffices.shortened.length || sizeOf(a.suffices) - sizeOf(b.suffices))
+    .sort((a, b) => lost(a.suffices) - lost(b.suffices) || all(a.suffices) - all(b.suffices) || sizeOf(a.suffices) - sizeOf(b.suffices))
   const changes: Change[] = []
   for (const { field, suffices } of found) {
     if (changes.length === MOST_LISTED) break
     if (!search.allows(field, suffices)) continue
     const { path, value } = field
-    changes.push({ path, name: fieldName(path), from: value, to: suffices.to, shortened: suffices.shortened })
+    changes.push({ path, name: fieldName(path), from: value, to: suffices.to, harms: suffices.harms })
   }
   return changes
 }
 
+/** Checks that held and then do not, and all that do worse. */
+const lost = ({ harms }: Suffices): number => harms.filter(({ further }) => !further).length
+const all = ({ harms }: Suffices): number => harms.length
 const sizeOf = ({ ratio }: Suffices): number => Math.abs(Math.log(ratio))
 
 /** The change that raises the reserve most and that the document allows. */

@@ -1,6 +1,6 @@
 import { type Quantity, significant } from '../../units/index.js'
 import type { CheckResult, RestsOn } from '../check-result.js'
-import { jointWords } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment } from '../result.js'
 import { listed } from './amounts.js'
@@ -28,7 +28,8 @@ export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | '
   reserve < 1 ? 'fails' : reserve < requiredReserve ? 'short' : 'holds'
 
 /** Part and joint of a check. */
-export const placeOf = ({ part, joint }: CheckResult): string => (joint === undefined ? part : `${part}, ${jointWords(joint)}`)
+export const placeOf = ({ part, joint }: { readonly part: string; readonly joint?: DrivenJoint | undefined }): string =>
+  joint === undefined ? part : `${part}, ${jointWords(joint)}`
 
 /** The verdict in one or two sentences. */
 export function verdictText({ passes, meetsTarget, governing, checks, requiredReserve, coupling }: Assessment): string {

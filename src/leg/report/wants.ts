@@ -1,5 +1,6 @@
 import type { CheckResult } from '../check-result.js'
 import type { FieldRow } from './fields-list.js'
+import type { Harm } from './harms.js'
 
 /** A field that a check may be given its reserve with, and what came of it. */
 export interface Want {
@@ -20,6 +21,6 @@ export interface Suffices {
   readonly to: string
   /** The new value over the old one. */
   readonly ratio: number
-  /** Other checks that lose their required reserve by it. */
-  readonly shortened: readonly CheckResult[]
+  /** Checks that it harms. */
+  readonly harms: readonly Harm[]
 }

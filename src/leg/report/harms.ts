@@ -1,0 +1,33 @@
+import type { QuickLeg } from '../assess/quick.js'
+import type { CheckResult } from '../check-result.js'
+import type { LegNumbers } from '../leg-numbers.js'
+import { tried } from './reach.js'
+
+/** A check that a change harms. */
+export interface Harm {
+  readonly key: string
+  readonly part: string
+  readonly joint?: CheckResult['joint']
+  /** The check as it was; absent for one that applies only once the change is made. */
+  readonly check?: CheckResult
+  /** Whether it was short before, and falls further. */
+  readonly further: boolean
+}
+
+/** A check that was short may lose this share of its reserve before it is named: less is lost by rounding a size. */
+const NOTICED = 0.01
+
+/**
+ * Checks that a changed leg does worse on: ones that lose their required reserve, ones that apply only now and lack it, and ones that were short
+ * already and lose more than a hundredth of their reserve.
+ */
+export function harmsOf(quick: QuickLeg, leg: LegNumbers, checks: ReadonlyMap<string, CheckResult>): Harm[] {
+  return quick.keys(leg).flatMap((key): Harm[] => {
+    const check = checks.get(key)
+    const { part, joint, required } = quick.about(leg, key)
+    const named = { key, part, ...(joint === undefined ? {} : { joint }), ...(check === undefined ? {} : { check }) }
+    const further = check !== undefined && check.reserve < check.requiredReserve
+    const least = further ? (1 - NOTICED) * check.reserve : (check?.requiredReserve ?? required)
+    return tried(() => quick.has(leg, key, least), false) === false ? [{ ...named, further }] : []
+  })
+}
