@@ -164,7 +164,7 @@ describe('assembly', () => {
     expect(rod!.betweenPins.in('mm')).toBe(165)
     expect(rod!.transmissionAngles.map((one) => one.in('deg'))).toEqual([expect.closeTo(40, 9), expect.closeTo(40, 9)])
     const text = assemblyText(plan)
-    for (const part of ['pin to pin 165 mm', 'towards the front', 'Fingers out of the linkage', 'hip held at -15 deg'])
+    for (const part of ['pin to pin 165 mm', 'towards the front', 'Fingers out of the linkage', 'hip held at -15°'])
       expect(text).toContain(part)
     const order = plan.steps.map((step) => step.slice(0, 16))
     const at = (start: string) => order.findIndex((one) => one.startsWith(start))

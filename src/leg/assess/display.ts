@@ -1,5 +1,7 @@
 import type { CheckResult } from '../check-result.js'
-import { bandText, CAUTIONS, placeOf, reserveText, standing, verdictText } from '../report/content.js'
+import { legNumbers } from '../numbers.js'
+import { cautionsOf } from '../report/cautions.js'
+import { bandText, placeOf, reserveText, standing, verdictText } from '../report/content.js'
 import { escaped } from '../report/html-parts.js'
 import { rankedTable } from '../report/text.js'
 import type { Assessment } from '../result.js'
@@ -30,7 +32,9 @@ function verdictHtml(assessment: Assessment): string {
     `<p>${escaped(governing.sentence)} Remedy: ${escaped(governing.remedy)}.</p>`,
     `<table><caption>The weakest checks${rest > 0 ? `; ${rest} more are in the report` : ''}. The line in each bar is the required reserve.</caption><thead><tr>${head}</tr></thead>`,
     `<tbody>${checks.slice(0, LISTED).map(row).join('')}</tbody></table>`,
-    `<details><summary>Cautions</summary><ul>${CAUTIONS.map((text) => `<li>${escaped(text)}</li>`).join('')}</ul></details>`,
+    `<details><summary>Cautions</summary><ul>${cautionsOf(legNumbers(assessment.leg))
+      .map((text) => `<li>${escaped(text)}</li>`)
+      .join('')}</ul></details>`,
   ].join('\n')
 }
 

@@ -3,6 +3,7 @@ import { JOINTS, type Joint } from '../numbers.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
+import { isPrinted } from '../printed.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { clampLoadAt } from '../what-if.js'
 import { SECOND } from './drive-sizes.js'
@@ -33,6 +34,10 @@ function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
     },
   ]
 }
+
+/** Whether bolts clamp prints. */
+const creeps = ({ leg: { x } }: Facts): boolean =>
+  Object.values(x.bolts).some(({ stack }) => stack.some(({ material }) => isPrinted(x, material)))
 
 /** Pretension and clamp load over a year at room temperature. */
 export function yearDrawing(facts: Facts): Drawing | undefined {
@@ -94,7 +99,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
   figure
     .say(
       ...(joints.length === 0 ? [] : ['Cords relax by the same share in every year.']),
-      'Bolts lose clamp load by embedding at once, and by creep of the prints afterwards.',
+      `Bolts lose clamp load by embedding at once${creeps(facts) ? ', and by creep of the prints afterwards' : ''}.`,
       ...facts.checks(CHECKS).slice(0, 1).map(resultSentence),
     )
     .rows(...facts.checks(CHECKS).slice(0, 5).map(checked))

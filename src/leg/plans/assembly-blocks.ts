@@ -1,9 +1,10 @@
 import { significant } from '../../units/index.js'
 import { type DriveKind, jointWords } from '../numbers.js'
+import { one as oneName } from '../report/amounts.js'
 import { type Block, heading, table, text } from '../report/blocks.js'
 import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
-import { benchLeg } from './bench.js'
+import { benchLeg, byCalliper, whole } from './bench.js'
 import { wordsOfKind } from './drive-facts.js'
 import { windingPicture } from './winding-picture.js'
 
@@ -61,11 +62,11 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
           cuts.cords.map((one) => [
             one.cord,
             one.joint,
-            one.cutLength,
-            one.betweenEnds,
+            whole(one.cutLength, Math.ceil),
+            whole(one.betweenEnds, Math.round),
             one.tail,
-            `${one.endLength} (${one.ends})`,
-            one.clampAt === undefined ? 'not clamped' : `${one.clampAt} from an end`,
+            `${one.endLength} (${oneName(one.ends)})`,
+            one.clampAt === undefined ? 'not clamped' : `${whole(one.clampAt, Math.round)} from an end`,
           ]),
         ),
     table(
@@ -97,7 +98,13 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
       : table(
           'Finished cords, before they are tensioned',
           ['joint', 'end to end, at least', 'at most', 'bed in with', 'proof-pull with'],
-          plan.checks.map((one) => [one.joint, one.shortest, one.longest, one.beddingLoad, one.proofLoad]),
+          plan.checks.map((one) => [
+            one.joint,
+            whole(one.shortest, Math.ceil),
+            whole(one.longest, Math.floor),
+            one.beddingLoad,
+            one.proofLoad,
+          ]),
         ),
   ]
 }
@@ -140,9 +147,9 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
         one.joint,
         one.thread,
         one.pretension,
-        one.start,
-        one.set,
-        one.end,
+        byCalliper(one.start.si),
+        byCalliper(one.set.si),
+        byCalliper(one.end.si),
         one.travel,
         significant(one.turnsToStart.si, 2),
         significant(one.turnsToSet.si, 2),

@@ -3,6 +3,7 @@ import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
 import type { Joint } from '../numbers.js'
 import type { AssemblyPlan } from './assembly-plan.js'
+import { whole } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
 import type { PressStep, TighteningStep } from './fastening-steps.js'
 import type { FollowUp } from './follow-up.js'
@@ -97,7 +98,7 @@ export function stepsOf({
     ...(checks.length > 0 ? cordEnds({ checks, bonds }) : []),
     ...checks.map(
       ({ joint, shortest, longest }) =>
-        `Measure the finished cord of the ${joint} from end to end, laid straight: ${shortest} to ${longest}. Otherwise make another one.`,
+        `Measure the finished cord of the ${joint} from end to end, laid straight: ${whole(shortest, Math.ceil)} to ${whole(longest, Math.floor)}. Otherwise make another one.`,
     ),
     ...pressing(presses),
     ...pivots,

@@ -3,6 +3,7 @@ import { markdownPage } from '../report/markdown-blocks.js'
 import { cordBlocks, cutBlocks } from './assembly-blocks.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { kilograms } from './assembly-steps.js'
+import { sheetPage } from './sheet-words.js'
 
 /** The assembly plan as Markdown. */
 export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
@@ -91,5 +92,5 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       plan.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]
-  return { title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
+  return sheetPage({ title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) })
 }

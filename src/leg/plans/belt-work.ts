@@ -1,12 +1,12 @@
 import { Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
+import { isPrinted } from '../printed.js'
 import { kilograms } from './assembly-steps.js'
 import { beltSetting } from './belt-setting.js'
-import { angle, force, length } from './bench.js'
+import { angle, byRule, force, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
-import { isPrinted } from './printed.js'
 
 const hertz = (x: number) => String(new Quantity(x, 'frequency'))
 /** Pulleys out of line by more than this share of their distance lead the belt into a flange. Common practice: a third of a degree. */
@@ -41,7 +41,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       { what: 'pitch of a plucked span', value: `${hertz(s.pitchAt(pretension))} (${hertz(low)} to ${hertz(high)})` },
       {
         what: 'force across the middle of a span that deflects it',
-        value: `${force(s.sideForce)} for ${length(s.deflection)}`,
+        value: `${force(s.sideForce)} for ${byRule(s.deflection)}`,
       },
       { what: 'force on each axis at rest', value: String(force(s.axisForce)) },
     ],
@@ -71,9 +71,9 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       `Fit the small pulley on the motor of the ${where}, set screws on flats with thread lock. Turn it and look at its rim: it must run true within a tenth of a millimetre.`,
     ],
     steps: [
-      `Belt of the ${where}: move the motor right in, to ${length(stated - adjustment)}${loose > 0 ? `, ${length(loose)} nearer than where the belt is straight` : ''}. Lay the belt on by hand, both pulleys together; never roll it over a flange or pry it with a blade.`,
+      `Belt of the ${where}: move the motor right in, to ${length(stated - adjustment)}${loose > 0 ? `, ${byRule(loose)} nearer than where the belt is straight` : ''}. Lay the belt on by hand, both pulleys together; never roll it over a flange or pry it with a blade.`,
       `Line both pulleys up with a straight edge across their faces: no gap wider than ${significant(1000 * s.set * Math.tan(ALIGNED), 2)} mm at its far end (a third of a degree), and both axes parallel within as much.`,
-      `Tension the belt: move the motor out to about ${length(s.set)}. Turn the joint through its travel three times, so that both spans share the tension. Pluck a span next to a telephone with a tuner: ${hertz(s.pitchAt(pretension))} is ${force(pretension)} (tension = 4 × mass per length × (span × pitch)²). Without a tuner, pull the middle of the span square to it with a luggage scale: ${force(s.sideForce)} (${kilograms(s.sideForce)}) deflect it by ${length(s.deflection)}. Tighten the motor crosswise, and pluck again: bolts pull it along.`,
+      `Tension the belt: move the motor out to about ${length(s.set)}. Turn the joint through its travel three times, so that both spans share the tension. Pluck a span next to a telephone with a tuner: ${hertz(s.pitchAt(pretension))} is ${force(pretension)} (tension = 4 × mass per length × (span × pitch)²). Without a tuner, pull the middle of the span square to it with a luggage scale: ${force(s.sideForce)} (${kilograms(s.sideForce)}) deflect it by ${byRule(s.deflection)}. Tighten the motor crosswise, and pluck again: bolts pull it along.`,
       `Turn the ${where} by hand through its whole travel and back. The belt must stay between the flanges, hum alike at both ends, and not ride up on a tooth. Play of about ${angle(play)} at the joint is the clearance of its teeth.`,
     ],
     followUps: (['after a day', 'after a week'] as const).map((when) => ({

@@ -79,6 +79,12 @@ export function benchDrive(leg: LegModel, joint: Joint): BenchDrive {
 }
 
 export const length = (x: number) => new Quantity(x, 'length')
+/** A length as a rule reads it: to a tenth of a millimetre. */
+export const byRule = (x: number) => `${Number((1000 * x).toFixed(1))} mm`
+/** A length as a calliper reads it: to a hundredth of a millimetre. */
+export const byCalliper = (x: number) => `${Number((1000 * x).toFixed(2))} mm`
+/** A length of cord: to a millimetre, nothing finer is to be laid or cut. */
+export const whole = (x: Quantity<'length'>, round: (mm: number) => number) => `${round(Number(x.in('mm').toFixed(6)))} mm`
 /** A length in millimetres, as drawings and shops state it. */
 export const inMillimetres = (x: number) => `${significant(1000 * x, 4)} mm`
 export const force = (x: number) => new Quantity(x, 'force')

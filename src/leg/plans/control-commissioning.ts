@@ -37,7 +37,7 @@ const MOVES = {
   knee: { up: 'the shank folds backward', down: 'the shank unfolds' },
   sidewaysHip: { up: 'the foot swings to the left', down: 'the foot swings to the right' },
 } as const
-const HELD = ' while the thigh is held by hand'
+const HELD = ' while the upper link is held by hand'
 
 /** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
 export function signTest(leg: LegModel, joint: DrivenJoint, emf: number, hanging: number, dragTorque: number): SignTest {

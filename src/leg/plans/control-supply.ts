@@ -173,7 +173,7 @@ function backSteps(
       ? `This supply takes nothing back. The capacitors alone would rise to ${untaken}${tooHigh ? ', more than anything on the bus bears: the robot must not land, nor walk downhill, without a brake resistor or a battery' : ''}.`
       : `The battery is charged with up to ${charging.current} and the bus rises to ${charging.voltage}: set the charging limits of battery and controllers above that, and ask the maker of the cells. Where its protection opens, or on a bench supply, the capacitors alone would rise to ${untaken}${tooHigh ? ': more than anything on the bus bears' : ''}. A full battery takes nothing: start a little below full.`,
     state === 'fits'
-      ? `A brake resistor takes it: from ${lowest} (its switch bears ${ampere(switchCurrent)}) to ${highest}, connected at ${onVoltage}. It must bear pulses of ${pulseEnergy} and ${meanPower} on average, with a landing every ${new Quantity(LANDINGS, 'time')}. Mount it on metal away from prints, cords and hands: it burns.`
+      ? `A brake resistor takes it: from ${lowest} (its switch bears ${ampere(switchCurrent)}) to ${highest}, connected at ${onVoltage}. It must bear pulses of ${pulseEnergy} and ${meanPower} on average, with a landing every ${new Quantity(LANDINGS, 'time')}. Mount it on metal away from plastics and hands: it burns.`
       : `A brake resistor of at most ${highest} would take it at ${onVoltage}, but its switch of ${ampere(switchCurrent)} bears no less than ${lowest}: take a larger switch, several of them, or land softer.`,
   ]
 }

@@ -4,6 +4,7 @@ import { type Block, heading, led, type Page, points, steps, table, text } from 
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { ControlSheet } from './control-sheet.js'
 import { homingBlocks, jointTable, limitBlocks, motorTable } from './control-tables.js'
+import { sheetPage } from './sheet-words.js'
 
 /** The control sheet as Markdown. */
 export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
@@ -16,7 +17,7 @@ const throughBlocks = (through: ControlSheet['throughHip']): Block[] =>
         heading('Knee through the hip'),
         points(through.rules),
         table(
-          'Drum and motor of the knee, thigh straight down',
+          'Drum and motor of the knee, upper link straight down',
           ['knee', 'drum', 'motor', 'turns of the drum for one of the knee'],
           through.rows.map((one) => [
             one.kneeAngle,
@@ -68,7 +69,7 @@ export function controlPage(sheet: ControlSheet): Page {
       sheet.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]
-  return { title: `${leg.name}: control sheet`, blocks }
+  return sheetPage({ title: `${leg.name}: control sheet`, blocks })
 }
 
 function gravityText({ gravity: { thigh, shank, sideways, springs }, throughHip }: ControlSheet): string {

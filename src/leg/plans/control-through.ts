@@ -62,7 +62,7 @@ function rulesOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl,
   const zero =
     through.zeroKnee === 0 ? 'a straight knee' : `the knee at ${angle(through.zeroKnee)}, because the rod does not reach at a straight knee`
   return [
-    `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign * turns.si).toPrecision(5))} times as far. Zero is the thigh straight down and ${zero}.`,
+    `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign * turns.si).toPrecision(5))} times as far. Zero is the upper link straight down and ${zero}.`,
     'Torque of the drum of the knee: torque of the knee over the ratio of the table. Torque of the drum of the hip: torque of the hip less that of the drum of the knee.',
     `Gravity at the drums, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × (1 − 1/ratio) × sin(hip + knee); knee ${shank} / ratio × sin(hip + knee).`,
     ...(springs.length === 0

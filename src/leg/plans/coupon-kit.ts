@@ -7,11 +7,11 @@ import { headerOf } from '../learning/logs.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState, steelOf } from '../material-state.js'
 import { bossAt, driveOf, type Joint, motorOf, pinAt, pinSizeAt, plateOf } from '../numbers.js'
+import { isPrinted } from '../printed.js'
 import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
 import { BAR, HOLES } from './coupon-sizes.js'
 import { presses } from './fastening-steps.js'
-import { isPrinted } from './printed.js'
 
 /** A coupon to print, load and log; `learn` takes its log. */
 export interface CouponSheet {

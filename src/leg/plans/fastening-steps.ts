@@ -17,10 +17,10 @@ import {
   pinSizeAt,
   shaftOf,
 } from '../numbers.js'
+import { isPrinted } from '../printed.js'
 import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
 import { pressedJoints } from './cut-list.js'
-import { isPrinted } from './printed.js'
 import { SCREW_FRICTION } from './tensioning.js'
 
 /** One group of screws, in the order of tightening. */

@@ -1,14 +1,14 @@
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
-import { angle, inMillimetres, length } from './bench.js'
+import { angle, byCalliper, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
 import { type GearSizes, gearSetting } from './gear-setting.js'
 
 const sizesOf = ({ teeth, pitch, tip, root }: GearSizes) =>
-  `${teeth} teeth, pitch diameter ${length(pitch)}, tip ${length(tip)}, root ${length(root)}`
+  `${teeth} teeth, pitch diameter ${byCalliper(pitch)}, tip ${byCalliper(tip)}, root ${byCalliper(root)}`
 const widthOf = ({ spanned, full, thinned }: GearSizes) =>
-  `${length(full)} over ${spanned} teeth; ${length(thinned)} with teeth thinned for the backlash`
+  `${byCalliper(full)} over ${spanned} teeth; ${byCalliper(thinned)} with teeth thinned for the backlash`
 
 /** A pair of spur gears: what to make or buy, the distance of the axes, and how to set and look after the backlash. @internal */
 export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
@@ -34,10 +34,10 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       { what: 'calliper over the pinion', value: widthOf(s.pinion) },
       { what: 'calliper over the wheel', value: widthOf(s.wheel) },
       { what: 'backlash along the pitch circle', value: inMillimetres(backlash) },
-      { what: 'distance of the axes, teeth thinned for the backlash', value: String(length(s.standard)) },
-      { what: 'distance of the axes, full teeth', value: String(length(s.apart)) },
-      { what: 'gap between flanks, as a foil measures it', value: inMillimetres(s.gap) },
-      { what: 'play of the joint, motor held', value: `${angle(play)}, ${inMillimetres(play * arm)} at ${length(arm)} from its axis` },
+      { what: 'distance of the axes, teeth thinned for the backlash', value: byCalliper(s.standard) },
+      { what: 'distance of the axes, full teeth', value: byCalliper(s.apart) },
+      { what: 'gap between flanks, as a foil measures it', value: byCalliper(s.gap) },
+      { what: 'play of the joint, motor held', value: `${angle(play)}, ${byCalliper(play * arm)} at ${length(arm)} from its axis` },
     ],
     parts: [gear('pinion on the motor', s.pinion, pinionMaterial), gear('wheel on the joint', s.wheel, wheelMaterial)],
     before: [
@@ -45,17 +45,17 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       `Fix the pinion on the shaft of the motor of the ${where}: a flat, a key or a press fit, and a set screw with thread lock. Glue alone must not hold it.`,
     ],
     steps: [
-      `Gears of the ${where}: bolt the motor on loosely. Set the distance of the axes with a gauge plate of two pins: ${length(s.standard)} for teeth thinned for the backlash, ${length(s.apart)} for full teeth.`,
-      `Set the backlash of the ${where}: lay a foil of ${inMillimetres(s.gap)} between two flanks (paper is 0.1 mm), push the motor in until it is just held, and tighten crosswise. Draw the foil out. Turn the wheel by hand through its whole travel: it must turn freely everywhere, and nowhere more loosely than by a third of the backlash. A tight spot is a tooth or an axis that does not run true.`,
+      `Gears of the ${where}: bolt the motor on loosely. Set the distance of the axes with a gauge plate of two pins: ${byCalliper(s.standard)} for teeth thinned for the backlash, ${byCalliper(s.apart)} for full teeth.`,
+      `Set the backlash of the ${where}: lay a foil of ${byCalliper(s.gap)} between two flanks (paper is 0.1 mm), push the motor in until it is just held, and tighten crosswise. Draw the foil out. Turn the wheel by hand through its whole travel: it must turn freely everywhere, and nowhere more loosely than by a third of the backlash. A tight spot is a tooth or an axis that does not run true.`,
       `Check that both faces overlap over the whole ${length(faceWidth)}, and that both axes are parallel: blacken some teeth with a pen, turn under a light brake, and look where they wear bright. The mark must lie over most of the face, not at one end.`,
-      `Hold the motor of the ${where} and move the link: ${inMillimetres(play * arm)} at ${length(arm)} from the axis is the backlash of the specification.`,
+      `Hold the motor of the ${where} and move the link: ${byCalliper(play * arm)} at ${length(arm)} from the axis is the backlash of the specification.`,
       `Grease the teeth of the ${where} thinly, with a grease that the prints bear, and cover the pair.`,
     ],
     followUps: [
       {
         when: 'after a day',
         what: `gears of the ${where}`,
-        expect: `play of ${inMillimetres(play * arm)} at the same place; more after the first walks means teeth that bed in: set the axes once again`,
+        expect: `play of ${byCalliper(play * arm)} at the same place; more after the first walks means teeth that bed in: set the axes once again`,
       },
       {
         when: 'after a week',

@@ -6,6 +6,7 @@ import { type DrivenJoint, drivenJoints, driveOf, hasCord, JOINTS, jointOf, join
 import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
+import { sheetWords } from './sheet-words.js'
 import type { ShoppingLine } from './shopping-line.js'
 
 /** Cord to buy over cord to cut: one more of each, and coupons. */
@@ -113,6 +114,8 @@ const ownSize = (own: LegNumbers['bearings'][string]['own']): string =>
 /** The shopping list as CSV, with one header line. */
 export function shoppingCsv(plan: Pick<AssemblyPlan, 'shopping'>): string {
   const cell = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
-  const rows = plan.shopping.map(({ item, size, quantity, remark }) => [item, size, quantity, remark].map(cell).join(','))
+  const rows = plan.shopping.map(({ item, size, quantity, remark }) =>
+    [item, size, quantity, remark].map((text) => cell(sheetWords(text))).join(','),
+  )
   return `${['item,size,quantity,remark', ...rows].join('\n')}\n`
 }

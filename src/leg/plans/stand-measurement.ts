@@ -96,5 +96,5 @@ export function takenOff(x: LegNumbers, joint: DrivenJoint): string {
   if (joint !== 'knee' || through === undefined) return ''
   const { output } = driveWords(x, joint)
   const what = through.kind === 'rod' ? 'rod' : `${through.kind} along the upper link`
-  return `Take the ${what} off, so that the thigh hangs free, and bolt the lath to the ${output} on the hip axis: torque and angle of the log are those of the ${output}. `
+  return `Take the ${what} off, so that the upper link hangs free, and bolt the lath to the ${output} on the hip axis: torque and angle of the log are those of the ${output}. `
 }

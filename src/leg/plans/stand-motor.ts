@@ -34,7 +34,7 @@ export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
       joint: undefined,
       what: 'heating curve of a motor on its plate',
       how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up. Then, from cold, hold the vector still for a minute with one phase at its peak, and again 30 electrical degrees on, and note the resistance between each two terminals.`,
-      caution: 'Hot: the can burns and prints soften. Stop at the limits of the control sheet; never leave it alone.',
+      caution: 'Hot: the can burns, and plastics near it soften. Stop at the limits of the control sheet; never leave it alone.',
       predictedIs: 'mounting face above the air, settled',
       corrects: `environment.coolingFactor, motors.${name}.specificHeat, motors.${name}.windingToMount`,
     },

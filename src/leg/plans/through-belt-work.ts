@@ -4,7 +4,7 @@ import type { DrivenJoint } from '../numbers.js'
 import { SECOND_STAGE, type ThroughBelt } from '../second-stage.js'
 import { kilograms } from './assembly-steps.js'
 import { type BeltSetting, beltSetting } from './belt-setting.js'
-import { force, length } from './bench.js'
+import { byRule, force, length } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
 
 const hertz = (x: number) => String(new Quantity(x, 'frequency'))
@@ -27,7 +27,7 @@ export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork 
     ],
     steps: [
       `Belt of the upper link: set the knee axis to ${length(stated - adjustment)} from the hip axis and lay the belt on by hand, both pulleys together. Key and clamp of the pulley on the hip axis stay loose.`,
-      `Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${length(s.deflection)}. Lock the axis and pluck both spans again.`,
+      `Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${byRule(s.deflection)}. Lock the axis and pluck both spans again.`,
       'Hold upper link and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp on the hip axis. Swing hip and knee by hand through all their corners: the belt must stay between its flanges and not ride up. Keep fingers out of both pulleys.',
     ],
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
@@ -73,7 +73,7 @@ const sizesOf = (
   { what: 'free span', value: String(length(s.span)) },
   { what: 'tension of each span', value: `${force(pretension)}, within ${percent(pretensionScatter)}` },
   { what: 'pitch of a plucked span', value: hertz(s.pitchAt(pretension)) },
-  { what: 'force across the middle of a span that deflects it', value: `${force(s.sideForce)} for ${length(s.deflection)}` },
+  { what: 'force across the middle of a span that deflects it', value: `${force(s.sideForce)} for ${byRule(s.deflection)}` },
   { what: 'force that presses the upper link together at rest', value: String(force(s.axisForce)) },
 ]
 

@@ -5,7 +5,7 @@ import { CHECKS } from '../parts/index.js'
 import type { Assessment } from '../result.js'
 import { listed } from './amounts.js'
 
-/** Cautions at the top of every report. */
+/** Cautions at the top of every report: the first where a leg has cords, the others always. */
 export const CAUTIONS: readonly string[] = [
   'A tensioned cord or belt stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
   'Legs and drives pinch. Keep hands out of powered legs; cut the supply before you reach in.',

@@ -1,16 +1,18 @@
 import { InputError, show } from '../../units/index.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { legDrawings } from '../drawings/index.js'
+import { legNumbers } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import { type Block, facts, led, type Page, type Picture, points, section, text } from './blocks.js'
 import { casesSection, footSection, measureSection } from './cases-section.js'
+import { cautionsOf } from './cautions.js'
 import { type Changes, changesOf } from './changes.js'
 import { changesSection, firstChange } from './changes-section.js'
 import { chartTable } from './chart-table.js'
 import { besides, chartsOf } from './charts.js'
 import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
-import { CAUTIONS, measurementText, priorsText, standing, verdictText } from './content.js'
+import { measurementText, priorsText, standing, verdictText } from './content.js'
 import { drawingPictures } from './drawing-pictures.js'
 import { specificationHash } from './hash.js'
 import type { ReportPicture } from './pictures.js'
@@ -58,7 +60,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
       ...(leg.remark === undefined ? [] : [led('Remark:', leg.remark)]),
       verdictSection(assessment, first, changes),
       titleBlock(assessment, options, sheet.count),
-      section('cautions', 'Cautions', [points(CAUTIONS)]),
+      section('cautions', 'Cautions', [points(cautionsOf(legNumbers(leg)))]),
       rankedSection(assessment),
       ...changesSection(assessment, changes),
       ...(others.length === 0 ? [] : [section('drawings', 'Drawings', [{ kind: 'pictures', pictures: others }])]),

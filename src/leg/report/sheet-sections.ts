@@ -3,8 +3,11 @@ import type { Kind } from '../../units/index.js'
 import type { CheckFindings } from '../assess/findings.js'
 import { keyOfResult, recordedOf } from '../assess/recorded.js'
 import type { CheckResult } from '../check-result.js'
+import { drivenBy, legNumbers } from '../numbers.js'
+import { hasPrints } from '../printed.js'
 import type { Assessment } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
+import { beltOrCordOf } from '../second-stage.js'
 import { capital, remarkWords } from './amounts.js'
 import { type Block, type Piece, points, section, table, text, type Words } from './blocks.js'
 import { EVIDENCE } from './content.js'
@@ -133,22 +136,30 @@ function notChecked(through: Assessment['leg']['joints']['knee']['through']): re
 const BEARING_LIFE =
   'Bearing life counts every turn, those of the swing too, at the largest load of the stance. The cubic mean of the load over the turns, as in ISO 281, is smaller.'
 
+const CREEP =
+  'Creep of a walk counts the time that the foot stands, at the largest force of the stance. No order of loads and rests in that time creeps more.'
+
 /** Assumptions of the model as a whole. Those of each formula stand with its steps. */
-export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block =>
-  section('assumptions', 'Assumptions', [
+export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block => {
+  const x = legNumbers(leg)
+  const tensioned = (['cord', 'belt'] as const).filter((kind) => drivenBy(x, kind).length > 0 || beltOrCordOf(x)?.kind === kind)
+  return section('assumptions', 'Assumptions', [
     points([
       `Reserve is capacity over demand. The required reserve is ${requiredReserve}, or less where a check lists a lower one.`,
       'Temperatures are compared as rises above the air.',
       'Every uncertain value is at its typical value. The range of a reserve has every uncertain value at the end that is unfavourable for this check, and at the end that is favourable.',
       'Links are rigid uniform rods, and the body moves at constant speed. In a hop and a drop only the weight of the links counts.',
-      'The frame that a cord or belt pulls on is rigid, so that changes of tension with temperature are upper bounds.',
+      ...(tensioned.length === 0
+        ? []
+        : [`The frame that a ${tensioned.join(' or ')} pulls on is rigid, so that changes of tension with temperature are upper bounds.`]),
       'Each motor heats its own plate; the other motors do not warm it.',
-      'Creep of a walk counts the time that the foot stands, at the largest force of the stance. No order of loads and rests in that time creeps more.',
+      ...(hasPrints(x) ? [CREEP] : []),
       ...(leg.joints.hip.shaft === undefined ? [] : [BEARING_LIFE]),
       ...notChecked(leg.joints.knee.through),
       'What was filled in stands beside the given fields with its reason. What a formula assumes, and where it is valid, stands with its steps.',
     ]),
   ])
+}
 
 /** Checks that were not evaluated, in words; those of one reason together. */
 export function notEvaluatedBlocks({ notEvaluated }: Assessment, nameOfCheck: (id: string) => string): Block[] {

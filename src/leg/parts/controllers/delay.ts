@@ -19,10 +19,19 @@ const aboutJoint = line(
 )
 const legInertia = line(
   'inertia of the standing leg about the hip',
-  { thigh: 'momentOfInertia', own: 'momentOfInertia', mass: 'mass', centre: 'length', upper: 'length', lower: 'length', height: 'length' },
+  {
+    upperLink: 'momentOfInertia',
+    own: 'momentOfInertia',
+    mass: 'mass',
+    centre: 'length',
+    upper: 'length',
+    lower: 'length',
+    height: 'length',
+  },
   'momentOfInertia',
-  'thigh + own + mass · (upper² + centre² + centre / lower · (height² − upper² − lower²))',
-  (x) => x.thigh + x.own + x.mass * (x.upper ** 2 + x.centre ** 2 + (x.centre / x.lower) * (x.height ** 2 - x.upper ** 2 - x.lower ** 2)),
+  'upperLink + own + mass · (upper² + centre² + centre / lower · (height² − upper² − lower²))',
+  (x) =>
+    x.upperLink + x.own + x.mass * (x.upper ** 2 + x.centre ** 2 + (x.centre / x.lower) * (x.height ** 2 - x.upper ** 2 - x.lower ** 2)),
 )
 const delayOf = line(
   'delay of the loop',
@@ -58,7 +67,7 @@ export const loadInertia = value('joint.legInertia', ['joint'], (use, at) => {
   const { mass, centre, inertia } = shank
   if (use.nameOf('joint', at.joint) === 'knee') return use.run(aboutJoint, { inertia, mass, centre })
   return use.run(legInertia, {
-    thigh: use.run(aboutJoint, { inertia: thigh.inertia, mass: thigh.mass, centre: thigh.centre }),
+    upperLink: use.run(aboutJoint, { inertia: thigh.inertia, mass: thigh.mass, centre: thigh.centre }),
     own: inertia,
     mass,
     centre,

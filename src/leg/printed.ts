@@ -1,5 +1,5 @@
-import type { LegNumbers } from '../leg-numbers.js'
-import { isLayered, materialOf } from '../schema/tables.js'
+import type { LegNumbers } from './leg-numbers.js'
+import { isLayered, materialOf } from './schema/tables.js'
 
 /** Whether parts of a material are built of layers. @internal */
 export const isPrinted = ({ materials }: LegNumbers, material: string): boolean => isLayered(materialOf(material, materials))

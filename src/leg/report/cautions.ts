@@ -1,7 +1,7 @@
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DriveKind, drivenBy, JOINTS } from '../numbers.js'
-import { CAUTIONS } from '../report/content.js'
 import { beltOrCordOf } from '../second-stage.js'
+import { CAUTIONS } from './content.js'
 
 /** What can hurt someone at a kind of drive. That of a cord is the first of every report. */
 const OF_KIND: { readonly [K in DriveKind]?: string } = {

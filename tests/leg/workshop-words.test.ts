@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest'
+import { amountTexts } from '../../src/leg/assess/sentence.js'
+import { legDrawings } from '../../src/leg/drawings/index.js'
+import {
+  assemblyPlan,
+  assemblyText,
+  assess,
+  controlSheet,
+  controlText,
+  markdownReport,
+  shoppingCsv,
+  standPlan,
+  standText,
+} from '../../src/leg/index.js'
+import { drivenBy, legNumbers } from '../../src/leg/numbers.js'
+import { sheetWords } from '../../src/leg/plans/sheet-words.js'
+import { hasPrints } from '../../src/leg/printed.js'
+import { beltOrCordOf } from '../../src/leg/second-stage.js'
+import { quantity } from '../../src/units/index.js'
+import { printedLegs } from './printed-legs.js'
+
+const around = (pattern: RegExp, text: string) => text.match(new RegExp(`.{0,50}(?:${pattern.source}).{0,30}`, 'g')) ?? []
+
+describe.each(Object.entries(printedLegs))('the workshop sheets of a leg with %s', (_, of) => {
+  const leg = of()
+  const x = legNumbers(leg)
+  const plan = assemblyPlan(leg)
+  const [assembly, csv] = [assemblyText(plan), shoppingCsv(plan)]
+  const [control, stand] = [controlText(controlSheet(leg)), standText(standPlan(leg))]
+  const all = [assembly, csv, control, stand].join('\n')
+
+  test('units have their signs, and a torque is in N m throughout', () => {
+    expect(around(/\d deg\b|deg ?[cC]\b|\d (mohm|ohm)\b|\^[234]\b|\d N mm\b/, all.replaceAll(/\[[^\]\n]*\]/g, ''))).toEqual([])
+    expect(all).toMatch(/\d°/)
+  })
+
+  test('a length from a tenth of a millimetre on is in millimetres, with no digits that nobody can make', () => {
+    expect(around(/\b\d{3,}(\.\d+)? µm\b/, all)).toEqual([])
+    // A hole of a press fit stands as the document gives it.
+    expect(around(/\b\d+\.\d{3,} mm\b(?!²)/, assembly).filter((text) => !/hole|ISO 8734/.test(text))).toEqual([])
+    expect(around(/Measure the finished cord .*\d\.\d mm/, assembly)).toEqual([])
+  })
+
+  test('the upper link is called so', () => expect(around(/thigh/, all)).toEqual([]))
+
+  test('nothing speaks of cords, belts or prints that the leg does not have', () => {
+    const verdict = assess(leg)
+    const report = markdownReport(verdict, { steps: 'decisive' })
+    const assumed =
+      report.slice(report.indexOf('## Cautions'), report.indexOf('## Checks, ')) +
+      report.slice(report.indexOf('## Assumptions'), report.indexOf('## Assumptions') + 1500)
+    const drawn = legDrawings(verdict, { only: ['year'] }).map(({ svg, description }) => `${description} ${svg}`)
+    const words = [all, assumed, ...drawn].join('\n')
+    const along = beltOrCordOf(x)?.kind
+    if (drivenBy(x, 'cord').length === 0 && along !== 'cord') expect(around(/\bcords?\b/, words)).toEqual([])
+    if (drivenBy(x, 'belt').length === 0 && along !== 'belt') expect(around(/(?<!cord or )\bbelts?\b/, words)).toEqual([])
+    if (!hasPrints(x)) expect(around(/[Cc]reep|(?<!burn and to soften |damp )\bprints\b/, words)).toEqual([])
+  })
+})
+
+test('words of a sheet', () => {
+  expect(sheetWords('-70 deg to 45 deg, 300 N mm, 749.5 N mm s/rad, 300 µm, 58 µm, 20 degC, 10300 kg mm^2, 30 mohm')).toBe(
+    '-70° to 45°, 0.3 N m, 0.7495 N m s/rad, 0.3 mm, 58 µm, 20 °C, 10300 kg mm², 30 mΩ',
+  )
+  expect(sheetWords('0.01705 µm/N and 3.5 kN mm')).toBe('0.01705 µm/N and 3.5 kN mm')
+})
+
+test('a demand in micrometres stands in millimetres where its capacity has a thousand of them', () => {
+  const texts = (a: `${number} um`, b: `${number} mm`) => amountTexts(quantity('length', a), quantity('length', b))
+  expect(texts('135.8 um', '3 mm')).toEqual(['0.1358 mm', '3 mm'])
+  expect(texts('135.8 um', '0.9 mm')).toEqual(['135.8 µm', '900 µm'])
+  expect(amountTexts(quantity('force', '169.7 N'), quantity('force', '1838 N'))).toEqual(['169.7 N', '1838 N'])
+})
