@@ -8,7 +8,7 @@ import { legModel } from '../../src/leg/leg-model.js'
 import { springChecks } from '../../src/leg/parts/springs/checks.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 import { dxfSizes } from '../drawing/dxf-sizes.js'
-import { plain, sprungAndBalanced, TORSION } from './sprung-legs.js'
+import { EXTENSION, plain, sprungAndBalanced, TORSION } from './sprung-legs.js'
 
 const verdict = assess(sprungAndBalanced, { cases: ['stand', 'walk'] })
 const named = (name: string) => legDrawingNamed(verdict, name)!
@@ -43,6 +43,18 @@ describe('springs beside the drives', () => {
     // A quarter of a turn on, counter-clockwise from straight, and clockwise.
     expect(of(9.25, 'growing')).toBeCloseTo(270, 9)
     expect(of(9.25, 'falling')).toBeCloseTo(90, 9)
+  })
+
+  test('the pull of the hook is that of the whole travel, where the spring is longest in its middle', () => {
+    const spring = { ...EXTENSION, movingEnd: { down: '5.6 mm', forward: '24.4 mm' } }
+    const one = assess(withFields(plain, { 'joints.knee.spring': spring }), { cases: ['stand'] })
+    const s = springSizes(new Facts(one), 'knee')!
+    if (s.kind !== 'extension') throw new Error('the knee has an extension spring')
+    const steps = Array.from({ length: 400 }, (_, i) => s.state(s.travel[0] + (i / 399) * (s.travel[1] - s.travel[0])).force)
+    const most = Math.max(...steps)
+    expect(most).toBeGreaterThan(1.1 * Math.max(steps[0]!, steps.at(-1)!))
+    const said = Number(/hook,\s+([\d.]+)\s+N\s+at\s+most/.exec(legDrawingNamed(one, 'spring-knee')!.svg.replaceAll(/<[^>]*>/g, ' '))![1])
+    expect(Math.abs(said / most - 1)).toBeLessThan(5e-3)
   })
 
   test('an extension spring: both pins stand where the document has them, and the spring is as long as between them', () => {

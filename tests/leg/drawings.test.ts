@@ -107,3 +107,13 @@ describe('every drawing', () => {
     expect(found.flat()).toEqual([])
   })
 })
+
+/** Checks of what has no drawing but that of the whole leg. */
+const OF_THE_LEG = /^(controller|supply|ground|robot|toe|leg|upperLink|lowerLink|sidewaysHip)\./
+
+test.each(NAME_LIST)('%s design: a part is never said to hold by a drawing that leaves out one of its checks', (name) => {
+  const shown = drawingsOf(name).filter(({ id }) => !/^(leg|reserve-bars)$/.test(id))
+  const listed = new Set(shown.flatMap(({ table }) => table.rows.map(([what]) => what)))
+  const left = verdicts[name].checks.filter(({ id, part, mode }) => !OF_THE_LEG.test(id) && !listed.has(`${part}: ${mode}`))
+  expect(left.map(({ id }) => id)).toEqual([])
+})

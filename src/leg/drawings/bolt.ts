@@ -9,7 +9,7 @@ import { type Facts, resultSentence } from './facts.js'
 import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
 const checksOf = (group: string) =>
-  ['tightening', 'headPressure', 'slip', 'nut', 'zone', 'separation', 'overload'].map((mode) => `${group}Bolt.${mode}`)
+  ['tightening', 'headPressure', 'slip', 'nut', 'zone', 'separation', 'overload', 'strip', 'length'].map((mode) => `${group}Bolt.${mode}`)
 
 /** One bolt of a group: section with sleeve, nut and clamp cone, and its clamp load. */
 export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor', joint?: Joint): Drawing {

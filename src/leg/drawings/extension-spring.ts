@@ -75,7 +75,7 @@ export function extensionSide(s: ExtensionSizes): View {
 }
 
 /** A pin that the spring is hooked to, in section along the pin. */
-export function extensionPin(s: ExtensionSizes, isMetal: boolean, force: number): View {
+export function extensionPin(s: ExtensionSizes, isMetal: boolean): View {
   const view = new View('A pin in its holder, section along the pin', { height: 190 })
   const [r, w] = [s.pin / 2, s.wire / 2]
   const [tall, end] = [2.2 * s.pin, s.arm + s.wire]
@@ -96,6 +96,6 @@ export function extensionPin(s: ExtensionSizes, isMetal: boolean, force: number)
     .dimension([-s.depth, -tall / 2], [0, -tall / 2], 'below')
     .dimension([0, -tall / 2], [s.arm, -r - s.wire], 'below')
     .dimension([-s.depth, -r], [-s.depth, r], 'left', undefined, 'Ø')
-    .label([s.arm + w * 0.7, -r - s.wire], `hook, ${plain(force, 3)} N at most`)
+    .label([s.arm + w * 0.7, -r - s.wire], `hook, ${plain(s.mostForce, 3)} N at most`)
     .label([-s.depth * 0.3, tall * 0.4], s.holder, { end: 'dot' })
 }

@@ -23,6 +23,9 @@ const CHECKS = [
   'boss.split',
   'boss.grip',
   'boss.prised',
+  'boss.fatigue',
+  'boss.fitScatter',
+  'boss.zone',
 ]
 
 /** The pin of a joint in its bosses: section, loads, fit. */

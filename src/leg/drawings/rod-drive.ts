@@ -9,7 +9,18 @@ import { hasRod } from './present.js'
 import { rodPose } from './rod.js'
 import { amount, angle, answerOf, checked, degrees, layers, length, resultLines, word } from './words.js'
 
-const CHECKS = ['rod.deadPoint', 'rod.buckling', 'rod.strength', 'rod.fatigue', 'rodPin.shear', 'rodPin.bending', 'rodPin.bearing']
+const CHECKS = [
+  'rod.deadPoint',
+  'rod.buckling',
+  'rod.strength',
+  'rod.fatigue',
+  'rod.stepped',
+  'rod.steppedFatigue',
+  'rodPin.shear',
+  'rodPin.bending',
+  'rodPin.bearing',
+  ...(['crank', 'rocker'] as const).flatMap((arm) => [`${arm}Pin.shear`, `${arm}Pin.bending`, `${arm}Pin.seat`]),
+]
 
 /** The rod that drives the knee from a drum on the hip axis: crank, rod and rocker at both ends of the knee, and a pin of the rod in section. */
 export function rodDriveDrawing(facts: Facts): Drawing | undefined {

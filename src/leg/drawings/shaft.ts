@@ -16,6 +16,8 @@ const CHECKS = [
   'shaftStack.slip',
   'shaftStack.key',
   'shaftStack.flat',
+  'shaftStack.tightening',
+  'shaftStack.crush',
   'bearing.static',
   'bearing.life',
   'bearing.seat',

@@ -4,7 +4,7 @@ import { extensionSpringForce, torsionSpringTorque, woundTorsionSpring } from '.
 import type { Joint } from '../numbers.js'
 import { from, to } from '../parts/joints/fields.js'
 import * as spring from '../parts/springs/fields.js'
-import { extensionLaw, torsionLaw } from '../parts/springs/values.js'
+import { extensionLaw, stretchOfTravel, torsionLaw } from '../parts/springs/values.js'
 import type { LegValues } from './leg-values.js'
 
 /** What both kinds of spring have, mm and radians. */
@@ -70,6 +70,8 @@ export function extensionSizes(facts: LegValues, joint: Joint) {
     pin: facts.mm(spring.pinDiameter, at),
     depth: facts.mm(spring.pinDepth, at),
     arm: facts.mm(spring.pinArm, at),
+    /** The most it pulls with over the whole travel: not always at an end of it. */
+    mostForce: facts.get(stretchOfTravel, at).mostForce,
     /** Its ends from the axis, forward to the left: the fixed one, and the moving one with the joint straight and at an angle. */
     fixed,
     straight,

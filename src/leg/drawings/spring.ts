@@ -96,7 +96,7 @@ function extension(figure: Figure, s: ExtensionSizes, joint: Joint, isMetal: boo
   )
   figure.text(pull)
   figure.view(extensionSide(s))
-  figure.view(extensionPin(s, isMetal, Math.max(...pulls)))
+  figure.view(extensionPin(s, isMetal))
   figure.text('Thin outline: the holder, assumed. The pin sticks out by one wire beyond the hook.')
   figure.say(pull)
 }
