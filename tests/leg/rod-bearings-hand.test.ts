@@ -8,7 +8,7 @@ import { driveOnPin } from '../../src/leg/parts/pins-and-bosses/loads.js'
 import { shaftForce } from '../../src/leg/parts/transmission/questions.js'
 import { rodCouple } from '../../src/leg/parts/transmission/rod-ends/couple.js'
 import hand from '../oracles/leg-rod-bearings.json' with { type: 'json' }
-import { besideLinks } from './rod-bearing-legs.js'
+import { besideLinks, flattened } from './rod-bearing-legs.js'
 
 const calculation = calculationOf(legNumbers(besideLinks))
 const comparisons = comparisonsOf(calculation, CHECKS, ['drop', 'stand'])
@@ -47,6 +47,23 @@ describe('the heath carrier, dropped, its rod beside the links (oracles/leg-rod-
     expect(off(tightened('shaftStack.tightening', 'stand').demand, hand.stack.tightening)).toBeLessThan(1e-8)
     expect(tightened('shaftStack.tightening', 'stand').capacity).toBe(640e6)
     expect(off(tightened('shaftStack.crush', 'walk').demand, hand.stack.crush)).toBeLessThan(1e-8)
+  })
+
+  test('the shaft in its stack bears preload, bending, half the torque of its nut, and of a flat that of the drive (VDI 2230-1 for the half)', () => {
+    const { preload, perBending, perTorque, nutTorque } = hand.stack.shaft
+    const stressOf = (leg: typeof besideLinks, twist: (torque: number) => number) => {
+      const own = calculationOf(legNumbers(leg))
+      const all = comparisonsOf(own, CHECKS, ['drop'])
+      const of = (id: string) => compare(own, all.find(({ check }) => check.id === id)!) as { demand: number; capacity: number }
+      const torque = twist(leg === besideLinks ? 0 : of('shaftStack.flat').demand)
+      expect(of('shaftStack.shaft').capacity).toBe(640e6)
+      return off(
+        of('shaftStack.shaft').demand,
+        Math.hypot(preload + perBending * of('shaftStack.gape').demand, Math.sqrt(3) * perTorque * torque),
+      )
+    }
+    expect(stressOf(besideLinks, () => nutTorque / 2)).toBeLessThan(1e-8)
+    expect(stressOf(flattened, (torque) => nutTorque / 2 + torque)).toBeLessThan(1e-8)
   })
 
   test('bearings of the knee pin bear what equilibrium in space says, or a little more', () => {

@@ -111,6 +111,16 @@ tension = clamp12 / np.sum(2 * pi * at * step)
 twist = in_thread(clamp12, 1.75 * mm, d2(12 * mm, 1.75 * mm)) * (root12 / 2) / np.sum(2 * pi * at**3 * step)
 stack["tightening"] = float(np.sqrt(tension**2 + 3 * twist**2))
 stack["crush"] = float(clamp12 / of_ring)
+# The whole shaft under that preload, bending and twist: stress for each N m from slices of its section.
+solid = np.linspace(0, root12 / 2, 200_001)
+at, step = (solid[1:] + solid[:-1]) / 2, np.diff(solid)
+polar = np.sum(2 * pi * at**3 * step)
+stack["shaft"] = {
+    "preload": float(clamp12 / np.sum(2 * pi * at * step)),
+    "perBending": float(root12 / 2 / (polar / 2)),
+    "perTorque": float(root12 / 2 / polar),
+    "nutTorque": float(in_thread(clamp12, 1.75 * mm, d2(12 * mm, 1.75 * mm))),
+}
 # Nine tenths of the yield of a class 8.8 screw M3 (640 MPa). VDI 2230-1: rise and friction of the thread added, twist plastic all over (12 T / pi d^3).
 area3 = stress_area(3 * mm, 0.5 * mm)
 torque3 = (0.5 * mm / pi + d2(3 * mm, 0.5 * mm) * 0.14 / np.cos(pi / 6)) / 2

@@ -162,11 +162,12 @@ type WholeCheck =
   | 'drumBearing.seatGrip' | 'drumBearing.capTightening' | 'drumBearing.capLift' | 'drumBearing.capScrew' | 'stackBolt.tightening'
   | 'stackBolt.headPressure' | 'stackBolt.slip' | 'stackBolt.nut' | 'stackBolt.zone' | 'stackBolt.separation' | 'stackBolt.overload'
   | 'shaft.bending' | 'shaft.drilledEnd' | 'shaft.strip' | 'shaft.endCap' | 'shaft.capScrew' | 'bearing.static' | 'bearing.life'
-  | 'bearing.seat' | 'bearing.seatSplit' | 'shaft.rodCouple' | 'shaftStack.gape' | 'shaftStack.tip' | 'shaftStack.slip' | 'shaftStack.key'
-  | 'shaftStack.flat' | 'shaftStack.tightening' | 'shaftStack.crush' | 'toe.strain' | 'robot.tipOver' | 'supply.current' | 'leg.reach'
-  | 'sidewaysHip.hold' | 'ground.slip' | 'upperLink.bending' | 'lowerLink.bending' | 'upperLink.brittle' | 'lowerLink.brittle'
-  | 'upperLink.fatigue' | 'lowerLink.fatigue' | 'upperLink.sideways' | 'upperLink.sidewaysBrittle' | 'upperLink.sidewaysFatigue'
-  | 'lowerLink.sideways' | 'lowerLink.sidewaysBrittle' | 'lowerLink.sidewaysFatigue' | 'upperLink.squeeze' | 'upperLink.buckling'
+  | 'bearing.seat' | 'bearing.seatSplit' | 'shaft.rodCouple' | 'shaftStack.shaft' | 'shaftStack.gape' | 'shaftStack.tip'
+  | 'shaftStack.slip' | 'shaftStack.key' | 'shaftStack.flat' | 'shaftStack.tightening' | 'shaftStack.crush' | 'toe.strain'
+  | 'robot.tipOver' | 'supply.current' | 'leg.reach' | 'sidewaysHip.hold' | 'ground.slip' | 'upperLink.bending' | 'lowerLink.bending'
+  | 'upperLink.brittle' | 'lowerLink.brittle' | 'upperLink.fatigue' | 'lowerLink.fatigue' | 'upperLink.sideways'
+  | 'upperLink.sidewaysBrittle' | 'upperLink.sidewaysFatigue' | 'lowerLink.sideways' | 'lowerLink.sidewaysBrittle'
+  | 'lowerLink.sidewaysFatigue' | 'upperLink.squeeze' | 'upperLink.buckling'
 
 /** The name of a check, with its joint where it belongs to one. */
 export type CheckName = `${JointCheck} ${'hip' | 'knee'}` | WholeCheck

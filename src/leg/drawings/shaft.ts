@@ -18,6 +18,7 @@ const CHECKS = [
   'shaftStack.flat',
   'shaftStack.tightening',
   'shaftStack.crush',
+  'shaftStack.shaft',
   'bearing.static',
   'bearing.life',
   'bearing.seat',

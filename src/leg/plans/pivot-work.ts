@@ -46,7 +46,7 @@ export function pivotLines(x: LegNumbers): ShoppingLine[] {
             item: 'parallel key',
             size: `${key.size} x ${new Quantity(key.length, 'length')}`,
             quantity: '1',
-            remark: 'stack on the hip shaft',
+            remark: 'stack on the hip shaft: one that drum and link share, or one more',
           },
         ]),
   ]
@@ -87,9 +87,9 @@ function bearingStep(x: LegNumbers, pivot: Pivot, seated: Seated): string {
 function stackStep({ tighteningTorque, key, flat }: NonNullable<LegNumbers['shafts'][string]['stack']>): string {
   const keyed =
     flat !== undefined
-      ? `The bore of the drum fits the flat of the shaft, ${length(flat.depth)} deep and ${length(flat.length)} long, without play that can be felt: an edge that moves wears round. File no radius on its edges.`
+      ? `Each bore, of drum and link, fits the flat of the shaft, ${length(flat.depth)} deep and ${length(flat.length)} long, without play that can be felt: an edge that moves wears round. File no radius on its edges.`
       : key === undefined
         ? 'Faces clean, dry and without burrs: friction alone drives.'
-        : `The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle.`
+        : `The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle. Drum and link share it, or each has its own.`
   return `Stack on the hip shaft: ${keyed} Nut to ${torque(tighteningTorque)}, marked with a line of paint over nut and shaft. Tighten again after a day and a week: a printed spacer gives.`
 }

@@ -1,5 +1,5 @@
 import { clearanceHole, parallelKeySize, socketHead } from '../../../fasteners/index.js'
-import { band, field, record, reference } from '../../leaves.js'
+import { band, field, record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { shaftOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
@@ -54,6 +54,8 @@ export const flat = {
   length: field('stack.flatLength', [], 'length', (x) => flatIn(x).length),
   hubMaterial: reference('stack.flatHubMaterial', [], 'material', (x) => flatIn(x).hubMaterial),
 }
+/** Whether a key or flat passes the torque of the drive through the shaft. */
+export const isTurnedByShaft = word('stack.isTurnedByShaft', [], (x) => stackIn(x).key !== undefined || stackIn(x).flat !== undefined)
 /** Shear strength of a key of plain carbon steel, without permanent set. */
 export const keyShear = constant('stack.keyShear', {
   title: 'shear strength of the key',

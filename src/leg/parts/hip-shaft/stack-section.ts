@@ -19,24 +19,24 @@ export const stack = {
       because: 'a printed spacer that nobody tightens again',
       measuredBy: 'tighten the nut after a season and note by how much it turns',
     },
-    /** A flat on the shaft, which the bore of the drum fits: a D-shaped shaft. Left out, with the key too: friction alone drives. */
+    /** A flat on the shaft, which the bores of drum and link fit: a D-shaped shaft. Left out, with the key too: friction alone drives. */
     flat: {
       section: {
         /** Depth of the flat, from the round surface. At most a quarter of the shaft. */
         depth: { kind: 'length', above: 0, max: '50 mm' },
-        /** Length of the flat in the drum. */
+        /** Length of the flat in drum or link: the shorter of both. */
         length: { kind: 'length', above: 0, max: '200 mm' },
-        /** Material of the hub round it. */
+        /** Material of the hub round it: the softer of both. */
         hubMaterial: { refersTo: 'materials' },
       },
       optional: true,
     },
-    /** A parallel key between shaft and drum. Left out: friction alone drives. */
+    /** A parallel key that drum and link share, or two alike. Left out: friction alone drives. */
     key: {
       section: {
         /** Width and height of the key. */
         size: { oneOf: ['2x2', '3x3', '4x4', '5x5', '6x6', '8x7', '10x8'] },
-        /** Straight length of the key in contact with shaft and drum. */
+        /** Straight length of the key in contact with shaft and drum, or with shaft and link: the shorter of both. */
         length: { kind: 'length', above: 0, max: '200 mm' },
         /** Outer diameter of the hub over the keyway. */
         hubDiameter: { kind: 'length', above: 0, max: '500 mm' },

@@ -24,17 +24,21 @@ export const stackPreload = value(
   [],
   (use) => use.run(preloadFromTorque, { ...onShaft(use), torque: use(nutTorque) }).preload,
 )
+/** Torque in its thread meanwhile, which twists the shaft. */
+export const nutTwist = value(
+  'stack.nutTwist',
+  [],
+  (use) => use.run(tighteningTorque, { ...onShaft(use), preload: use(stackPreload) }).threadTorque,
+)
 /** Stress of the shaft under that preload and the torque in its thread, where the hole for the screw of the cap weakens it. */
 const stress = value('stack.shaftStress', [], (use) => {
-  const tension = use(stackPreload)
-  const { threadTorque: torque } = use.run(tighteningTorque, { ...onShaft(use), preload: tension })
   return use.run(drilledBolt, {
     outer: use(shaft.thread),
     inner: use(shaft.inner.thread),
     outerYieldStrength: use(yieldStrength),
     innerYieldStrength: use(shaft.inner.steelOf).yieldStrength,
-    tension,
-    torque,
+    tension: use(stackPreload),
+    torque: use(nutTwist),
   }).vonMises
 })
 /** Pressure that the ring bears for a day: the clamp load fades as it creeps, so that its first day decides. */

@@ -1,5 +1,4 @@
 import { parallelKey, ringJoint, shaftFlat } from '../../../fasteners/index.js'
-import { roundBendingStress } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { shaftOf } from '../../numbers.js'
@@ -7,23 +6,12 @@ import { line, value } from '../../run/index.js'
 import { layered } from '../materials/fields.js'
 import { strengthInAir } from '../materials/in-air.js'
 import { frictionOnSteel } from '../materials/values.js'
-import { hipOf } from '../motion/instances.js'
-import { driveLoad } from '../motion/values.js'
-import { inPlane, rodCouple } from '../transmission/rod-ends/couple.js'
-import { rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
-import { shaftCouple, shaftLoad } from './loads.js'
 import { yieldStrength } from './shaft.js'
 import { clampLeft, flat, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
+import { bending, noStack, stackShaftChecks, torque } from './stack-shaft.js'
 import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
 
-const bendingOf = line(
-  'bending moment with the couples of foot and rod',
-  { load: 'force', overhang: 'length', foot: 'torque', rod: 'torque' },
-  'torque',
-  'load · overhang + foot + rod',
-  (x) => x.load * x.overhang + x.foot + x.rod,
-)
 const leftOf = line(
   'clamp load left of the stack',
   { preload: 'force', share: 'ratio' },
@@ -32,13 +20,6 @@ const leftOf = line(
   (x) => x.preload * x.share,
 )
 
-/** Largest bending moment in shaft and stack: load over the overhang, the couple of a push to the side, and that of a rod beside the links between crank and link. */
-const bending = value('stack.bending', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(bendingOf, { load: use(shaftLoad), overhang: use(shaft.overhang), foot: use(shaftCouple), rod: use(rodCouple) }),
-)
-const bendingStress = value('stack.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(roundBendingStress, { moment: use(bending), diameter: use(shaft.thread).rootDiameter, holeDiameter: 0 }),
-)
 const joint = value('stack.joint', [], (use) => {
   const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {
     clampLoad: use.run(leftOf, { preload: use(stackPreload), share: use(clampLeft) }),
@@ -49,7 +30,6 @@ const joint = value('stack.joint', [], (use) => {
   })
   return { gapMoment, tippingMoment, slipTorque }
 })
-const torque = value('stack.torque', ['leg', 'event'], (use, at) => use.at(driveLoad, { joint: hipOf(use, at.leg) }))
 const keyTorque = value('stack.keyTorque', ['leg', 'event', 'air'], (use) => {
   const { width, height, shaftDepth, hubDepth } = use(key.size)
   const hub = { material: use(key.hubMaterial) }
@@ -88,7 +68,6 @@ const flatTorque = value(
     }).torqueCapacity,
 )
 
-const noStack = (x: LegNumbers) => (shaftOf(x).stack === undefined ? 'nothing is given of the stack on the hip shaft' : {})
 /** Why friction need not turn the stack with its shaft. */
 const turnedBy = (x: LegNumbers) => {
   const { key: own, flat: side } = shaftOf(x).stack ?? {}
@@ -100,24 +79,7 @@ const CLAMP = 'more tightening torque, tightening again after a week, a wider sp
 
 /** Checks of the stack that is clamped on the hip shaft, and of the shaft under a rod beside the links. */
 export const stackChecks: readonly Check[] = [
-  {
-    id: 'shaft.rodCouple',
-    part: 'hip shaft',
-    kind: 'stress',
-    scope: 'leg',
-    consequence: 'breaks',
-    mode: 'bends between crank and link under a rod beside the links',
-    of: (x) => (rodOf(x) === undefined ? 'no rod drives the knee' : {}),
-    // Of a number, not of the structure: a sweep may begin with a rod in the plane.
-    unless: inPlane,
-    when: ['oneMoment'],
-    demand: bendingStress,
-    capacity: yieldStrength,
-    demandIs:
-      'the bending stress over the root of the thread, from its load at the nearer bearing and the couples of foot and rod together',
-    capacityIs: 'the yield strength of its property class',
-    remedy: 'a thicker shaft, or the rod nearer to the plane of the links',
-  },
+  ...stackShaftChecks,
   {
     id: 'shaftStack.gape',
     ...STACK,
