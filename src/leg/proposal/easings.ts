@@ -1,6 +1,8 @@
 import type { Kind } from '../../units/index.js'
 import { Quantity } from '../../units/index.js'
 import type { LegStock } from './document.js'
+import { plainGoals } from './goals.js'
+import { startOf } from './start.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** A wish with what is taken from its lists. */
@@ -20,7 +22,7 @@ export interface Easing {
   readonly whole: boolean
 }
 
-type NumberEasing = readonly [path: string, easiest: (given: number, wish: LegWishData) => number]
+type NumberEasing = readonly [path: string, easiest: (given: number, wished: Wished) => number]
 
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */
 const AT_HAND: readonly NumberEasing[] = [
@@ -38,35 +40,45 @@ const TASK: readonly NumberEasing[] = [
   ['obstacles.drop', () => 1e-3],
   ['walk.speed', (given) => 0.4 * given],
   ['place.stallTime', () => 5],
-  ['place.hot', (_, { place }) => Math.max(place.cold.si, Math.min(place.hot.si, 288.15))],
-  ['robot.mass', (given) => 0.25 * given],
+  ['place.hot', (_, { wish: { place } }) => Math.max(place.cold.si, Math.min(place.hot.si, 288.15))],
+  ['robot.mass', (given, wished) => Math.min(given, Math.max(LIGHTEST * given, bearerMass(wished)))],
 ]
+
+const LIGHTEST = 0.25
+
+/** Mass of the lightest robot that may have legs of these motors, kg: a robot lighter than that is a burden, because its legs outweigh their share. */
+function bearerMass({ wish, stock }: Wished): number {
+  const { robot } = wish
+  const light = { ...wish, robot: { ...robot, mass: new Quantity(LIGHTEST * robot.mass.si, 'mass') } }
+  return (robot.legs * plainGoals(light, stock, startOf(light, stock)).mass) / robot.legShare.si
+}
 
 /** The polymer that bears most heat of those that most printers take. */
 const POLYMER = 'PC'
 
 /** Entries of a wish that may be eased together for what is taken from its lists. Of two ways out the one whose entries stand later is found first. */
-export const easingsOf = ({ wish, stock }: Wished): Easing[] => [
-  ...AT_HAND.map((one) => numberEasing(wish, one)),
-  ...(stock.frame === POLYMER && stock.drum === POLYMER ? [] : [otherPolymer(stock, POLYMER)]),
-  ...TASK.map((one) => numberEasing(wish, one)),
+export const easingsOf = (wished: Wished): Easing[] => [
+  ...AT_HAND.flatMap((one) => numberEasing(wished, one)),
+  ...(wished.stock.frame === POLYMER && wished.stock.drum === POLYMER ? [] : [otherPolymer(wished.stock, POLYMER)]),
+  ...TASK.flatMap((one) => numberEasing(wished, one)),
 ]
 
 /** Larger parts, each tried alone: to a light task they are a burden, not an easing. */
 export const largerParts = ({ wish, stock }: Wished): Easing[] => [longerMotor(wish, stock.motor), thickerCord(wish, stock.cord)]
 
-function numberEasing(wish: LegWishData, [path, easiest]: NumberEasing): Easing {
+/** Nothing where the entry is as easy as it gets. */
+function numberEasing(wished: Wished, [path, easiest]: NumberEasing): Easing[] {
+  const { wish } = wished
   const [section, name] = path.split('.') as [keyof LegWishData, string]
   const given = (wish[section] as unknown as Record<string, Quantity<Kind>>)[name] as Quantity<Kind>
-  const end = easiest(given.si, wish)
+  const end = easiest(given.si, wished)
+  if (end === given.si) return []
   const at = (share: number) => new Quantity(given.si + share * (end - given.si), given.kind)
-  return {
-    path,
-    given,
-    at,
-    put: ({ wish, stock }, share) => ({ wish: { ...wish, [section]: { ...(wish[section] as object), [name]: at(share) } }, stock }),
-    whole: false,
-  }
+  const put: Easing['put'] = ({ wish, stock }, share) => ({
+    wish: { ...wish, [section]: { ...(wish[section] as object), [name]: at(share) } },
+    stock,
+  })
+  return [{ path, given, at, put, whole: false }]
 }
 
 /**

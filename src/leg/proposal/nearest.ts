@@ -1,7 +1,7 @@
 import type { Quantity } from '../../units/index.js'
 import { type Easing, easingsOf, largerParts, type Wished } from './easings.js'
 import type { Entry } from './entry.js'
-import { Judge, type Judged } from './judge.js'
+import { Judge, type Judged, LEGS_MASS } from './judge.js'
 import { reasonsOf } from './reasons.js'
 import { mend } from './search.js'
 import type { LegSizes } from './sizes.js'
@@ -35,9 +35,10 @@ export interface LegRefusal {
 
 const MOST_WAYS = 3
 const HALVINGS = 4
-/** Legs judged for the first leg of the eased wish, and for each change of it: at most this share of all, and not more than this. */
-const FIRST = { share: 0.4, most: 1500 }
-const CHANGE = { share: 0.1, most: 250 }
+/** Legs judged with everything eased, for a first leg of other eased wishes, and for each change of one: at most this share of all, and not more than this. */
+const ALL = { share: 0.5, most: Number.POSITIVE_INFINITY }
+const FIRST = { share: 0.1, most: 1500 }
+const CHANGE = { share: 0.025, most: 250 }
 
 /** A leg of a wish with some entries eased, and which they are. */
 interface Way {
@@ -47,28 +48,39 @@ interface Way {
   readonly share: number
 }
 
+/** A leg that no evaluation was left for. */
+const unjudged = (sizes: LegSizes): Judged => ({ sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] })
+
 /** Tries of the search for a wish that can be met. */
 class Tries {
   #count = 0
+  /** Legs that all tries together may judge. */
+  readonly cap: number
+  /** Legs judged in the longest try that ended at its cap before a leg was found; nothing where none did. */
+  capped: number | undefined
 
   constructor(
     readonly wished: Wished,
     readonly seed: number,
     readonly work: Work,
-  ) {}
+  ) {
+    this.cap = work.left
+  }
 
   /** The best leg of the wish with some entries eased by a share of their way, mended from sizes that are near; without any, from a fresh start. */
-  leg(eased: readonly Easing[], share: number, from?: LegSizes): Judged {
+  leg(eased: readonly Easing[], share: number, from?: LegSizes, limits = from === undefined ? FIRST : CHANGE): Judged {
     const { wish, stock } = eased.reduce((all, one) => one.put(all, share), this.wished)
     const judge = new Judge(wish, stock)
-    const limits = from === undefined ? FIRST : CHANGE
-    const most = Math.min(limits.most, Math.floor(limits.share * this.work.evaluations))
+    const most = Math.min(limits.most, Math.floor(limits.share * this.cap))
     const paths = eased.map(({ path }) => path).join(', ')
     const name = `ease ${this.#count++}, ${paths} by ${share}`
     const start = from ?? startOf(wish, stock)
-    if (this.work.left < 1) return { sizes: start, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] }
-    const found = this.work.do(name, judge, most, (budget) => mend(judge, start, this.seed, budget))
-    this.work.tell(`easing ${paths}: ${found.deficit === 0 ? 'a leg was found' : 'not enough'}`)
+    const cap = Math.min(most, this.work.left)
+    const before = this.work.used
+    const found = cap < 1 ? unjudged(start) : this.work.do(name, judge, cap, (budget) => mend(judge, start, this.seed, budget))
+    const short = found.deficit > 0
+    if (short && this.work.used - before >= cap) this.capped = Math.max(this.capped ?? 0, cap)
+    this.work.tell(`easing ${paths}: ${short ? 'not enough' : 'a leg was found'}`)
     return found
   }
 
@@ -119,26 +131,31 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
   const wished = { wish: judge.wish, stock }
   const tries = new Tries(wished, seed, work)
   const ways: EasedWish[][] = []
+  let open = easingsOf(wished)
   const keep = (way: Way) => {
+    open = open.filter((one) => !way.eased.includes(one))
     const share = tries.share(way)
     ways.push(way.eased.map((one) => ({ path: one.path, given: one.given, met: one.at(share) })))
   }
-  let open = easingsOf(wished)
+  // A search that holds the legs to their mass ends near a sound leg that is somewhat too heavy: it is looked for from there.
+  const heavier = open.filter(({ path }) => path === LEGS_MASS)
+  const heavy = heavier.length > 0 && tries.leg(heavier, 1, judged.sizes)
+  if (heavy && heavy.deficit === 0) keep({ eased: heavier, found: heavy, share: 1 })
   let sizes: LegSizes | undefined
   while (open.length > 0 && ways.length < MOST_WAYS) {
-    const found = tries.leg(open, 1, sizes)
+    const found = tries.leg(open, 1, sizes, sizes === undefined ? ALL : FIRST)
     if (found.deficit > 0) break
     const way = tries.smallest({ eased: open, found, share: 1 })
     sizes ??= found.sizes
     keep(way)
-    open = open.filter((one) => !way.eased.includes(one))
   }
   for (const part of largerParts(wished)) {
-    // The largest part may be a burden again.
+    // A larger part is heavier, and the largest may be a burden again.
+    const eased = [...open.filter(({ path }) => path === LEGS_MASS), part]
     for (const share of [0.5, 1]) {
-      const found = tries.leg([part], share)
+      const found = tries.leg(eased, share)
       if (found.deficit > 0) continue
-      keep({ eased: [part], found, share })
+      keep(tries.smallest({ eased, found, share }))
       break
     }
   }
@@ -149,18 +166,23 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
     ways,
     contradicts: [...new Set(ways.flatMap((way) => way.map(({ path }) => path)))],
   }
-  const ended = work.left < 1 ? ' The search for the nearest wish ended at its most legs; more of them may find a nearer one.' : ''
-  return { ...refusal, message: `${sentence(refusal)}${ended}` }
+  const ended = work.left < 1 ? tries.cap : ways.length === 0 ? tries.capped : undefined
+  return { ...refusal, message: sentence(refusal, ended) }
 }
 
-function sentence({ stock, reasons, ways, contradicts }: Omit<LegRefusal, 'message'>): string {
+function sentence({ stock, reasons, ways, contradicts }: Omit<LegRefusal, 'message'>, ended: number | undefined): string {
   const text = (way: readonly EasedWish[]) => way.map(({ path, given, met }) => `${path} ${met} instead of ${given}`).join(' and ')
+  const none =
+    ended === undefined
+      ? 'No change of the entries that were tried is enough, not even of all together.'
+      : 'No way out has been found so far.'
   const help =
     ways.length === 0
-      ? 'No change of the entries that were tried is enough, not even of all together.'
+      ? none
       : [
           contradicts.length > 1 ? `These wishes contradict each other: ${contradicts.join(', ')}. ` : '',
           `A leg was found with ${ways.map(text).join('; or with ')}.`,
         ].join('')
-  return `No leg was found. The nearest, of ${stock.motor}, ${stock.cord} and ${stock.frame}, falls short: ${reasons.join('; ')}. ${help}`
+  const end = ended === undefined ? '' : ` The search ended at its cap of ${ended} evaluations; more of them may find a nearer wish.`
+  return `No leg was found. The nearest, of ${stock.motor}, ${stock.cord} and ${stock.frame}, falls short: ${reasons.join('; ')}. ${help}${end}`
 }
