@@ -154,6 +154,7 @@ function page(formula: AnyFormula, inputs: Row[], outputs: Row[], checks: readon
   const list = (title: string, items: readonly string[]) =>
     items.length === 0 ? '' : `\n\n**${title}**\n\n${items.map((item) => `- ${escaped(item)}`).join('\n')}`
   return [
+    formula.def.title === undefined ? '' : `\n\nTitle on calculation sheets: ${escaped(formula.def.title)}.\n\n`,
     equations(formula),
     example(formula, checks),
     `\n\n**Inputs**\n\n${tableOf(inputs, ['input', 'kind', 'limits', 'default', 'meaning'])}`,

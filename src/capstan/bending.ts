@@ -3,6 +3,7 @@ import { CORD_DIAMETER, ROPE_GRADE } from './cord-inputs.js'
 
 /** Ratio of pulley to cord diameter, at the cord's centre line, that bending life is judged by. */
 export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
+  title: 'bending diameter over cord diameter',
   inputs: {
     /** Centre-line radius of the smaller pulley. */
     centreLineRadius: { kind: 'length', above: 0 },
@@ -19,6 +20,7 @@ export const bendRatio = /* @__PURE__ */ formula('capstan.bendRatio', {
  * to tests of it; braids of UHMWPE are reported to keep all of it down to 8 or 10.
  */
 export const bendEfficiency = /* @__PURE__ */ formula('capstan.bendEfficiency', {
+  title: 'strength that a cord keeps over a pulley',
   inputs: {
     /** Pulley over cord diameter, at the cord's centre line. */
     bendRatio: { kind: 'ratio', above: 0 },

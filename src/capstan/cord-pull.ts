@@ -65,6 +65,7 @@ export const cordPull = /* @__PURE__ */ formula('capstan.cordPull', {
 
 /** Places along the shaft at which the two branches leave a grooved pinion; they wander as it turns. */
 export const branchPlanes = /* @__PURE__ */ formula('capstan.branchPlanes', {
+  title: 'places of the branches along the pinion',
   inputs: {
     /** Distance from groove to groove; negative for a left-hand groove. */
     groovePitch: 'length',

@@ -97,6 +97,7 @@ export const wireRopeRigidity = /* @__PURE__ */ formula('capstan.wireRopeRigidit
 
 /** Highest working tension of a cord after its ends, its bend over the smallest pulley and a design factor. */
 export const workingTension = /* @__PURE__ */ formula('capstan.workingTension', {
+  title: 'allowable working tension of a cord',
   inputs: {
     /** Breaking strength of the straight cord, new. */
     breakingStrength: { kind: 'force', above: 0 },

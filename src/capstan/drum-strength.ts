@@ -13,6 +13,7 @@ const HOLLOW_SECTION = {
 
 /** Torsion and bending of the neck that carries a drum: the torque of the cord and its sideways pull. */
 export const drumNeckStress = /* @__PURE__ */ formula('capstan.drumNeckStress', {
+  title: 'stress in the neck of a drum',
   inputs: {
     /** Torque the section carries. */
     torque: { kind: 'torque', min: 0 },
@@ -74,6 +75,7 @@ export const grooveWedging = /* @__PURE__ */ formula('capstan.grooveWedging', {
  * cord's sideways pull and axial wedging against clamp load and layer strength.
  */
 export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
+  title: 'splitting of a drum between its layers',
   inputs: {
     /** Bending moment across the layer considered. */
     bendingMoment: { kind: 'torque', min: 0 },
@@ -133,6 +135,7 @@ export const delamination = /* @__PURE__ */ formula('capstan.delamination', {
 
 /** Pull on a cord anchor, lessened by the wrap before it. */
 export const anchorPull = /* @__PURE__ */ formula('capstan.anchorPull', {
+  title: 'pull on the anchor of a cord',
   inputs: {
     /** Tension of the span. */
     spanTension: { kind: 'force', min: 0 },

@@ -73,6 +73,7 @@ export const driveResonance = /* @__PURE__ */ formula('capstan.driveResonance', 
 
 /** Drift of the pinion against the joint in one loaded-out, unloaded-back cycle, where cord held by friction alone passes over the pinion. */
 export const creepDrift = /* @__PURE__ */ formula('capstan.creepDrift', {
+  title: 'drift by creep of the cord on the pinion',
   inputs: {
     ...REDUCTION,
     /** Angle the joint travels each way. */

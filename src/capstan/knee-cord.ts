@@ -9,6 +9,7 @@ import { shaftForce } from './loads.js'
  * knee's. For a four-bar take `actuatorLimits` of the coupling.
  */
 export const kneeDrumTravel = /* @__PURE__ */ formula('capstan.kneeDrumTravel', {
+  title: 'travel of the drum of the knee',
   inputs: {
     /** Part that the knee's motor is bolted to. */
     motorOn: { oneOf: ['body', 'thigh'] },
@@ -62,6 +63,7 @@ export const kneeDrumTravel = /* @__PURE__ */ formula('capstan.kneeDrumTravel', 
  * that carries the torque alone, and the cord jumps or snaps back at the next change of load.
  */
 export const linkCord = /* @__PURE__ */ formula('capstan.linkCord', {
+  title: 'cord or belt along a link',
   inputs: {
     ...ARRANGEMENT,
     /** Radius of the pulley on the hip axis. */

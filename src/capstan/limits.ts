@@ -62,6 +62,7 @@ export const slipTorqueEstimate = /* @__PURE__ */ formula('capstan.slipTorqueEst
 
 /** Largest cord tension to size cord and anchors for, after the joint has travelled under load. */
 export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTension', {
+  title: 'highest tension over the travel',
   inputs: {
     ...LOADED_DRUM,
   },
@@ -78,6 +79,7 @@ export const travelPeakTension = /* @__PURE__ */ formula('capstan.travelPeakTens
 
 /** Tension of the spans after a loaded stroke from rest, where the cord wound on is stored at the slack span's tension. */
 export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
+  title: 'cord tension after a loaded stroke',
   inputs: {
     ...LOADED_DRUM,
     ...SPAN,
@@ -109,6 +111,7 @@ export const strokeTension = /* @__PURE__ */ formula('capstan.strokeTension', {
  * long wrap, settles near the static tensions. For wraps between the two use the travel of a `cordDrive`.
  */
 export const cycleTension = /* @__PURE__ */ formula('capstan.cycleTension', {
+  title: 'cord tension in repeated strokes',
   inputs: {
     ...LOADED_DRUM,
     ...SPAN,

@@ -42,6 +42,7 @@ export const shaftForce = /* @__PURE__ */ formula('capstan.shaftForce', {
 
 /** Pressure of wound cord on a drum, as if spread over the pitch, and the hoop stress it makes at the bore. */
 export const drumHoop = /* @__PURE__ */ formula('capstan.drumHoop', {
+  title: 'hoop stress of a drum under wound cord',
   inputs: {
     /** Cord tension stored on the drum. */
     tension: { kind: 'force', min: 0 },

@@ -9,6 +9,7 @@ const WORKING_LENGTH = {
 
 /** Take-up a tensioner must have, term by term: elastic stretch, bedding-in, creep, slack of assembly, and heat with its sign. */
 export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
+  title: 'take-up of the tensioner',
   inputs: {
     ...WORKING_LENGTH,
     /** Tension to set. */
@@ -66,6 +67,7 @@ export const takeUp = /* @__PURE__ */ formula('capstan.takeUp', {
 
 /** Tension that a change of temperature adds to a cord at fixed centres. A printed frame with a polymer cord tightens when warm, by much of the pretension. */
 export const thermalTension = /* @__PURE__ */ formula('capstan.thermalTension', {
+  title: 'change of tension with temperature',
   inputs: {
     ...CORD_RIGIDITY,
     ...WARMING,

@@ -19,6 +19,7 @@ const DRUM_LEAD = {
 
 /** Groove to cut for a cord: pitch, radius of the seat and depth. */
 export const groove = /* @__PURE__ */ formula('capstan.groove', {
+  title: 'sizes of a cord groove',
   inputs: {
     ...TAUT_CORD_DIAMETER,
     /** Gap between neighbouring cords over the cord diameter; a braid flattens, so wind a test piece. */
@@ -129,6 +130,7 @@ export const fleetAngle = /* @__PURE__ */ formula('capstan.fleetAngle', {
 
 /** Axial offset of a span at the end of travel when the leads of drum and pinion do not match. */
 export const leadMismatch = /* @__PURE__ */ formula('capstan.leadMismatch', {
+  title: 'axial offset by unequal leads',
   inputs: {
     /** Axial distance from groove to groove on the pinion. */
     pinionPitch: { kind: 'length', min: 0 },
@@ -145,6 +147,7 @@ export const leadMismatch = /* @__PURE__ */ formula('capstan.leadMismatch', {
 
 /** Cord to cut for one drive, unstretched, with tails. */
 export const cordToCut = /* @__PURE__ */ formula('capstan.cordToCut', {
+  title: 'length of cord to cut',
   inputs: {
     ...SPAN,
     ...DRUM_RADIUS,

@@ -9,6 +9,7 @@ import { BALL_CIRCLE, BALLS, COCKING_MOMENT } from './bearing-inputs.js'
  * two plates.
  */
 export const rodCocking = /* @__PURE__ */ formula('fasteners.rodCocking', {
+  title: 'moment of a rod beside the plane of its bearing',
   inputs: {
     /** Force of the rod, either sign. */
     rodForce: 'force',
@@ -39,6 +40,7 @@ const meanCosine = (power: number) => gamma((power + 1) / 2) / (Math.sqrt(Math.P
 
 /** Force on the worst ball of a single deep-groove bearing that takes a cocking moment by itself, or on each of two bearings that share it. */
 export const bearingCocking = /* @__PURE__ */ formula('fasteners.bearingCocking', {
+  title: 'ball load of a bearing under a moment',
   inputs: {
     ...COCKING_MOMENT,
     ...BALLS,
@@ -75,6 +77,7 @@ export const bearingCocking = /* @__PURE__ */ formula('fasteners.bearingCocking'
 
 /** Forces by which a shoulder and a cap take a cocking moment of the bearing between them. */
 export const capCocking = /* @__PURE__ */ formula('fasteners.capCocking', {
+  title: 'bearing moment on shoulder and cap',
   inputs: {
     ...COCKING_MOMENT,
     /** Radius of the rim of the shoulder. */

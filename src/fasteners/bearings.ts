@@ -119,6 +119,7 @@ export const bearingDutyLoad = /* @__PURE__ */ formula('fasteners.bearingDutyLoa
 
 /** Life of a bearing in an oscillating joint: equivalent turns per swing, and whether the swing is so small that the balls wear dents in place. */
 export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOscillation', {
+  title: 'life of an oscillating bearing',
   inputs: {
     /** Swing to each side of the middle. */
     halfAmplitude: { kind: 'angle', above: 0, max: '180 deg' },

@@ -162,6 +162,7 @@ export const boltGroupLoads = /* @__PURE__ */ formula('fasteners.boltGroupLoads'
 
 /** Tension of each bolt where a moment tips a stiff bracket about its edge; distances are from that edge. */
 export const boltGroupTipping = /* @__PURE__ */ formula('fasteners.boltGroupTipping', {
+  title: 'bolt tension of a bracket that tips',
   inputs: {
     /** Distance of each bolt from the tipping edge. */
     distances: { list: { kind: 'length', above: 0 } },

@@ -86,6 +86,7 @@ export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance'
  * About 0.2 in steel; near 0.9 where printed parts are clamped, so that preload hardly protects the screw against alternating load.
  */
 export const loadFactor = /* @__PURE__ */ formula('fasteners.loadFactor', {
+  title: 'load factor of a bolted joint',
   inputs: {
     ...BOLT_COMPLIANCE,
     ...MEMBER_COMPLIANCE,

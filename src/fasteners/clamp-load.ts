@@ -45,6 +45,7 @@ export const clampLoadPowerLaw = /* @__PURE__ */ formula('fasteners.clampLoadPow
  * Quick and close. It neglects that creep slows down as the load falls, so the result is low by a few per cent.
  */
 export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoadQuasiElastic', {
+  title: 'clamp load by the crept modulus',
   inputs: {
     ...CREEPING_JOINT,
     /** Creep compliance then over creep compliance at loading: 1 or more. */

@@ -7,6 +7,7 @@ import { NOMINAL_DIAMETER, PITCH, ROOT_AREA, STRESS_AREA } from './thread-inputs
  * The hole counts with the major diameter of the inner thread, not with the diameter of the tap drill. Torsional strength falls far less than tensile strength.
  */
 export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
+  title: 'strength of a bolt drilled from its end',
   inputs: {
     /** The outer thread's sizes. */
     outer: {
@@ -113,6 +114,7 @@ export const drilledBolt = /* @__PURE__ */ formula('fasteners.drilledBolt', {
  * Use the largest width of the link, because a printed link grows when warm or wet and a steel axle hardly does, so the play disappears.
  */
 export const endCap = /* @__PURE__ */ formula('fasteners.endCap', {
+  title: 'end cap of an axle',
   inputs: {
     /** Thrust of the link against the cap. */
     thrust: { kind: 'force', min: 0 },

@@ -8,6 +8,7 @@ import { EMBEDDED_PIN } from './pin-inputs.js'
  * The mouth sees several times the average pressure. The pin is rigid here; if it is long and slim take `embeddedPinElastic`.
  */
 export const embeddedPin = /* @__PURE__ */ formula('fasteners.embeddedPin', {
+  title: 'pin loaded outside a soft bore',
   inputs: {
     ...EMBEDDED_PIN,
   },

@@ -37,6 +37,7 @@ export const faceEmbeddings = {
 
 /** Clamp load lost when faces and threads flatten after tightening: short stiff joints lose most. */
 export const embeddingLoss = /* @__PURE__ */ formula('fasteners.embeddingLoss', {
+  title: 'clamp load lost by embedding',
   inputs: {
     /** Flattening of all faces and threads together (`faceEmbeddings`). */
     embedding: { kind: 'length', min: 0 },

@@ -8,6 +8,7 @@ const BOSS_EXPANSION = {
 
 /** Interference that remains when a fit gets warm or wet: a polymer boss grows more than a steel pin, so heat loosens it. */
 export const interferenceChange = /* @__PURE__ */ formula('fasteners.interferenceChange', {
+  title: 'interference after heat and moisture',
   inputs: {
     /** Diametral interference as assembled. */
     diametralInterference: 'length',

@@ -3,6 +3,7 @@ import { WIDER_THAN_HOLE } from './screw-limits.js'
 
 /** Pressure under a head, nut or washer, and its reserve against the allowable pressure of the material below. */
 export const headBearing = /* @__PURE__ */ formula('fasteners.headBearing', {
+  title: 'pressure under a bolt head or nut',
   inputs: {
     /** Largest force of the bolt. */
     force: { kind: 'force', min: 0 },
@@ -66,6 +67,7 @@ export const washerSpread = /* @__PURE__ */ formula('fasteners.washerSpread', {
 
 /** Bearing area of a hexagon nut without washer: the chamfered ring that standards count, and the full hexagon after it has sunk into a soft part. */
 export const nutBearingArea = /* @__PURE__ */ formula('fasteners.nutBearingArea', {
+  title: 'bearing area of a nut',
   inputs: {
     /** Width across flats. */
     acrossFlats: { kind: 'length', above: 0 },

@@ -46,6 +46,7 @@ export const jointLoads = /* @__PURE__ */ formula('fasteners.jointLoads', {
 
 /** The three usual reserves of a bolted joint: against yielding, against overload beyond the preload, against opening. */
 export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', {
+  title: 'reserves of a bolted joint',
   inputs: {
     ...CLAMP_LOAD,
     /** External tension per bolt. */
@@ -80,6 +81,7 @@ export const jointReserves = /* @__PURE__ */ formula('fasteners.jointReserves', 
 
 /** The sideways force that clamped faces hold by friction. */
 export const jointSlip = /* @__PURE__ */ formula('fasteners.jointSlip', {
+  title: 'slip force of clamped faces',
   inputs: {
     /** Force between the faces that is left under load (`jointLoads`), all bolts together. */
     faceLoad: { kind: 'force', min: 0 },

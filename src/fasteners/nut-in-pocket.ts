@@ -42,6 +42,7 @@ const per = (torque: number, moment: number) => (torque === 0 ? 0 : torque / mom
  * The torque is the thread's share of tightening and any prevailing torque (`tighteningTorque` → nutTorque), not the torque at the head.
  */
 export const nutInPocket = /* @__PURE__ */ formula('fasteners.nutInPocket', {
+  title: 'torque that a nut pocket holds',
   inputs: {
     ...HELD_NUT,
   },

@@ -13,6 +13,7 @@ const GAP = {
  * Add it to what the force across the pin does (`clevisPinBending`, `pinBearing`): the direction of both is the same where a leg stands upright.
  */
 export const pinCouple = /* @__PURE__ */ formula('fasteners.pinCouple', {
+  title: 'couple on a clevis pin',
   inputs: {
     /** Couple about an axis square to the pin. */
     couple: { kind: 'torque', min: 0 },

@@ -65,6 +65,7 @@ export const clevisPinBending = /* @__PURE__ */ formula('fasteners.clevisPinBend
 
 /** Pressure of a pin in its hole: the average over the projected area, and the peak of a close-fitting pin. */
 export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
+  title: 'bearing pressure of a pin',
   inputs: {
     /** Force on this hole. */
     force: { kind: 'force', min: 0 },
@@ -89,6 +90,7 @@ export const pinBearing = /* @__PURE__ */ formula('fasteners.pinBearing', {
 
 /** Tension next to a pin hole: average over the net section and, for brittle parts and fatigue, with the stress concentration. */
 export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', {
+  title: 'net section of a lug',
   inputs: {
     /** Force through the hole. */
     force: { kind: 'force', min: 0 },
@@ -120,6 +122,7 @@ export const lugNetSection = /* @__PURE__ */ formula('fasteners.lugNetSection', 
 
 /** Shear of a pin tearing out towards the edge, along two planes. */
 export const lugTearOut = /* @__PURE__ */ formula('fasteners.lugTearOut', {
+  title: 'shear-out of a lug',
   inputs: {
     /** Force towards the edge. */
     force: { kind: 'force', min: 0 },

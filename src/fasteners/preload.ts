@@ -38,6 +38,7 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
 
 /** The highest preload at which tension and the twist of tightening together use a stated share of the bolt's yield strength. */
 export const preloadAtUtilisation = /* @__PURE__ */ formula('fasteners.preloadAtUtilisation', {
+  title: 'preload at a utilisation of the yield strength',
   inputs: {
     /** Sizes of the thread, from `metricThread`. */
     thread: {

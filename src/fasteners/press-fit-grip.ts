@@ -8,6 +8,7 @@ import { GRIPPING_FIT } from './pin-inputs.js'
  * Take the lowest friction for holding and the highest for the force of pressing in.
  */
 export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
+  title: 'force and torque at which a press fit slips',
   inputs: {
     ...GRIPPING_FIT,
   },
@@ -28,6 +29,7 @@ export const pressFitGrip = /* @__PURE__ */ formula('fasteners.pressFitGrip', {
 
 /** Whether a press fit holds an axial force and a torque together, and whether something positive must hold it instead. */
 export const pressFitHold = /* @__PURE__ */ formula('fasteners.pressFitHold', {
+  title: 'force and torque that a press fit holds',
   inputs: {
     ...GRIPPING_FIT,
     /** Axial force to hold. */

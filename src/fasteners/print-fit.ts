@@ -27,6 +27,7 @@ export const printedHolePrior = {
  * Loose means less interference than needed; split means more than the boss allows (`allowableInterference`).
  */
 export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability', {
+  title: 'chance of a loose pin and of a split boss',
   inputs: {
     /** Mean pin diameter. */
     pinDiameter: { kind: 'length', above: 0 },

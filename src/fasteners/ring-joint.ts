@@ -9,6 +9,7 @@ import { frictionFaceTorque } from './friction-drive.js'
  * Use the clamp load that is left after embedding, creep and heat, not the one on the day of assembly.
  */
 export const ringJoint = /* @__PURE__ */ formula('fasteners.ringJoint', {
+  title: 'clamped ring joint under a moment',
   inputs: {
     ...CLAMP_LOAD_LEFT,
     ...TOUCHING_RING,

@@ -18,6 +18,7 @@ const externalPerLength = (pitch: number, nutMinor: number, screwPitch: number) 
  * `limits: 'worst'` takes the loosest pair of 6g and 6H; `'basic'` the basic profile. Engagement beyond 2.5 diameters does not count.
  */
 export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
+  title: 'stripping of a thread',
   inputs: {
     /** Sizes of the thread, from `metricThread`. */
     thread: {

@@ -2,6 +2,7 @@ import { formula } from '../formula/index.js'
 
 /** Pressure of a pin or a bearing's ring in a seat that bears a force and a moment that tilts it: at the two ends of the seat. */
 export const tiltedSeat = /* @__PURE__ */ formula('fasteners.tiltedSeat', {
+  title: 'pressure in a seat under force and moment',
   inputs: {
     /** Force across the axis, in the middle of the seat. */
     force: { kind: 'force', min: 0 },

@@ -13,6 +13,7 @@ const RADIAL = 4.37
  * in its plane. Compare the equivalent radial load with the static rating, divided by the safety for the duty.
  */
 export const worstBallLoad = /* @__PURE__ */ formula('fasteners.worstBallLoad', {
+  title: 'load of the most loaded ball',
   inputs: {
     ...RADIAL_LOAD,
     /** Axial load. */

@@ -96,6 +96,8 @@ export interface OutputRecord {
 
 /** A formula as it is written down: plain data and one kernel. */
 export interface Definition<I extends Inputs, O extends Output, Y> {
+  /** Title in the words of the trade, without a capital. Default: the words of the name. */
+  readonly title?: string
   /** Inputs by name. */
   readonly inputs: I
   /** Kind of the result, or the results by name. */

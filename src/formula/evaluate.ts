@@ -2,6 +2,7 @@ import { type Kind, kindWords, Quantity } from '../units/index.js'
 import type { Flat, Input, Inputs, Output, OutputField, Si, SiResult } from './definition.js'
 import { type AnyFormula, brokenStatements, type Formula } from './formula.js'
 import type { Source } from './provenance.js'
+import { titleInWords } from './words.js'
 
 /**
  * Runs one formula of a chain on SI numbers. A chain is written once over an evaluator: the bare one only calls the kernel,
@@ -16,7 +17,7 @@ export const bare: Evaluator = (formula, x) => formula.si(x)
 export interface Step {
   /** The formula's id. */
   readonly formula: string
-  /** Its name in words. */
+  /** Its title, or its name in words. */
   readonly title: string
   /** The equation, where the step is one line of arithmetic. */
   readonly equation?: string
@@ -66,7 +67,7 @@ export function stepOf(formula: AnyFormula, x: unknown, y: unknown): Step {
       results[name] = fieldText((output as Record<string, OutputField>)[name] as OutputField, (y as Record<string, unknown>)[name])
   return {
     formula: formula.id,
-    title: kindWords(formula.id.slice(formula.id.indexOf('.') + 1)),
+    title: titleInWords(formula),
     ...(equation === undefined ? {} : { equation }),
     inputs: shown,
     results,

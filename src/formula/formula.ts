@@ -34,6 +34,7 @@ export interface AnyFormula {
   readonly si: (x: never) => unknown
   readonly id: string
   readonly def: {
+    readonly title?: string
     readonly inputs: Inputs
     readonly output: Output
     readonly equation?: readonly string[]

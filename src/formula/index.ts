@@ -27,7 +27,7 @@ export type {
 export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
 export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
 export { notesOf } from './notes.js'
-export { inputsInWords, outputsInWords } from './words.js'
+export { inputsInWords, outputsInWords, titleInWords } from './words.js'
 
 // Reading inputs
 

@@ -1,5 +1,10 @@
-import { show } from '../units/index.js'
+import { kindWords, show } from '../units/index.js'
 import type { Input, Inputs, Output, OutputField, OutputRecord } from './definition.js'
+import type { AnyFormula } from './formula.js'
+
+/** Title of a formula, as a reader sees it: its own one, or its name in words. */
+export const titleInWords = ({ id, def: { title } }: Pick<AnyFormula, 'id' | 'def'>): string =>
+  title ?? kindWords(id.slice(id.indexOf('.') + 1))
 
 /** What each input of a formula accepts, in words, by its path: kind or words, limits, default. Inputs of records and lists follow theirs. */
 export function inputsInWords(inputs: Inputs): Readonly<Record<string, string>> {

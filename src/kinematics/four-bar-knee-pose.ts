@@ -21,6 +21,7 @@ const KNEE_LINKAGE = {
 
 /** Directions of the links of a four-bar knee at a knee angle, with its ratio, the change of the ratio, and dead points. */
 export const fourBarKneePose = /* @__PURE__ */ formula('kinematics.fourBarKneePose', {
+  title: 'pose of a four-bar knee',
   inputs: {
     ...KNEE_LINKAGE,
     ...KNEE_ANGLE,
@@ -75,6 +76,7 @@ export const fourBarKneePose = /* @__PURE__ */ formula('kinematics.fourBarKneePo
 
 /** Where a four-bar knee is at a dead point or comes apart: inside the knee's limits, or how far beyond them. */
 export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadPoint', {
+  title: 'dead points of a four-bar knee',
   inputs: {
     ...KNEE_LINKAGE,
     /** Lowest knee angle. */

@@ -3,6 +3,7 @@ import { GRAVITY, ROBOT_MASS } from './robot-inputs.js'
 
 /** Force, speed and time of a jump from standing: the legs push with constant force over their travel, then the robot flies. */
 export const jumpPush = /* @__PURE__ */ formula('kinematics.jumpPush', {
+  title: 'force, speed and time of a jump',
   inputs: {
     ...ROBOT_MASS,
     /** Rise of the centre of mass after the feet have left the ground. */
@@ -42,6 +43,7 @@ export const jumpPush = /* @__PURE__ */ formula('kinematics.jumpPush', {
 
 /** Peak force of a drop on springy legs: the energy of the fall goes into the spring. A mass laid down without any fall already gives twice its weight. */
 export const dropOnSpring = /* @__PURE__ */ formula('kinematics.dropOnSpring', {
+  title: 'force of a drop on springy legs',
   inputs: {
     /** Mass that comes down. */
     mass: { kind: 'mass', above: 0 },

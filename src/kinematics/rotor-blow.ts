@@ -8,6 +8,7 @@ import { formula } from '../formula/index.js'
  * the branch hangs and snaps back.
  */
 export const rotorBlow = /* @__PURE__ */ formula('kinematics.rotorBlow', {
+  title: 'torque of a resting rotor at touch-down',
   inputs: {
     /** Speed of the drum that the pose demands of the touching foot; with a knee motor on the thigh that of the drum against the rotor's rest. */
     drumSpeed: { kind: 'angularVelocity', min: 0 },

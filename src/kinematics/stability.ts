@@ -5,6 +5,7 @@ import { convexHull, insideEdge } from './support-margin.js'
 
 /** Slope at which a robot that stands still starts to tip over an edge of its support polygon. */
 export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
+  title: 'slope at which a standing robot tips over',
   inputs: {
     /** Distance from the edge to the point of the support plane below the centre of mass, on level ground. */
     marginToEdge: { kind: 'length', min: 0 },
@@ -20,6 +21,7 @@ export const tipOverSlope = /* @__PURE__ */ formula('kinematics.tipOverSlope', {
 
 /** Horizontal push that tips a standing robot over an edge of its support polygon. */
 export const tipOverPush = /* @__PURE__ */ formula('kinematics.tipOverPush', {
+  title: 'push that tips a standing robot over',
   inputs: {
     ...ROBOT_MASS,
     /** Distance from the edge to the point of the ground below the centre of mass. */

@@ -130,6 +130,7 @@ const twiceArea = ([a, b, c]: readonly Point[]) => (b!.x - a!.x) * (c!.y - a!.y)
  * It tips faster than this as it goes on, because the centre of mass moves outward.
  */
 export const twoFeetTipping = /* @__PURE__ */ formula('kinematics.twoFeetTipping', {
+  title: 'tipping over the line of two feet',
   inputs: {
     /** One foot: forward. */
     rearX: 'length',

@@ -12,6 +12,7 @@ const ALLOWABLE_STRAIN = {
 
 /** A printed toe as a cantilever: how stiff it is, how far and how hard it may be bent. */
 export const cantileverToe = /* @__PURE__ */ formula('kinematics.cantileverToe', {
+  title: 'toe as a cantilever',
   inputs: {
     /** Modulus of elasticity, along the toe, for the duration and temperature in question. */
     modulus: { kind: 'modulus', above: 0 },

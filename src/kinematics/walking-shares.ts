@@ -114,6 +114,7 @@ function standingFor(legs: readonly Leg[], dutyFactor: number): number {
  * all of it, and the body tips meanwhile. On a slope the weight passes through the ground beside the centre of mass: take its place there.
  */
 export const walkingShares = /* @__PURE__ */ formula('kinematics.walkingShares', {
+  title: 'shares of the weight in a slow walk',
   inputs: {
     /** Legs of the robot. */
     legs: { kind: 'count', min: 2, max: 64, whole: true },

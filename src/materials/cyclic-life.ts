@@ -5,6 +5,7 @@ import { formula } from '../formula/index.js'
  * Stress is divided by the static strength of the same print, direction and temperature, on which the lines of prints collapse.
  */
 export const printLife = /* @__PURE__ */ formula('materials.printLife', {
+  title: 'load cycles of a printed part',
   inputs: {
     /** Largest stress of the cycle. */
     largest: { kind: 'stress', above: 0 },

@@ -114,6 +114,7 @@ export const shellInfillBeam = /* @__PURE__ */ formula('materials.shellInfillBea
  * is `refused` where the ring is too thin.
  */
 export const fastenerZone = /* @__PURE__ */ formula('materials.fastenerZone', {
+  title: 'solid zone around a fastener',
   inputs: {
     /** Diameter of the hole. */
     holeDiameter: { kind: 'length', above: 0 },

@@ -75,6 +75,7 @@ export const reversedStress = /* @__PURE__ */ formula('materials.reversedStress'
  * At or below the endurance limit the number is infinite and `state` is `endless`.
  */
 export const steelLife = /* @__PURE__ */ formula('materials.steelLife', {
+  title: 'load cycles of a steel part',
   inputs: {
     /** Amplitude of the fully reversed stress. */
     reversed: { kind: 'stress', above: 0 },

@@ -26,6 +26,7 @@ const GAS = 8.31446261815324
  * number, 100 to 250 kJ/mol for glasses, and the result is very sensitive to it: print a range.
  */
 export const arrheniusShift = /* @__PURE__ */ formula('materials.arrheniusShift', {
+  title: 'Arrhenius shift factor of time with temperature',
   inputs: {
     ...TEMPERATURE,
     ...REFERENCE,

@@ -13,6 +13,7 @@ const WIRES = {
 
 /** Least tensile strength of spring wire by its diameter, with its moduli and density. Thin wire is stronger. */
 export const springWire = /* @__PURE__ */ formula('materials.springWire', {
+  title: 'tensile strength of spring wire',
   inputs: {
     /** Kind of wire: music wire, hard-drawn, oil-tempered carbon steel, or stainless chromium-nickel steel (302, 1.4310). */
     wire: { oneOf: SPRING_WIRES },

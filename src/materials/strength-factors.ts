@@ -24,6 +24,7 @@ const keptAtRoom = (duration: number, kept1000Hours: number, kept1Year: number):
  * the temperature already contains the loss within the first minute.
  */
 export const durationFactor = /* @__PURE__ */ formula('materials.durationFactor', {
+  title: 'strength factor for the duration of a load',
   inputs: {
     ...DURATION,
     /** Share kept after 1000 hours. */

@@ -14,6 +14,7 @@ export const ROOM = 296.15
  * The ranking of polymers by this rule is supported by tests, its slope is not.
  */
 export const amorphousStrengthFactor = /* @__PURE__ */ formula('materials.amorphousStrengthFactor', {
+  title: 'strength factor of a warm amorphous polymer',
   inputs: {
     ...TEMPERATURE,
     /** Glass transition by DSC half step. */

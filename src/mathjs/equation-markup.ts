@@ -1,5 +1,5 @@
 import { create, type FactoryFunctionMap, type MathNode, parseDependencies } from 'mathjs'
-import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
+import { type AnyFormula, inputsInWords, outputsInWords, titleInWords } from '../formula/index.js'
 import { kindWords } from '../units/index.js'
 
 let parse: ((text: string) => MathNode) | undefined
@@ -8,13 +8,14 @@ let parse: ((text: string) => MathNode) | undefined
  * The equations of a formula as MathML, which browsers and notebooks show without a script: one element for each line of the record. Names are written as
  * words, `result` as the name of the formula. An empty list for a formula without equations.
  */
-export function equationMarkup({ id, def }: AnyFormula): readonly string[] {
+export function equationMarkup(formula: AnyFormula): readonly string[] {
+  const { def } = formula
   parse ??= (create({ parseDependencies } as FactoryFunctionMap) as unknown as { parse: (text: string) => MathNode }).parse
   const lines = (def.equation ?? []).map((line) => parse?.(line) as Part)
   // Everything but the record's own names, and those that its lines assign, is a unit.
   const paths = [...Object.keys(inputsInWords(def.inputs)), ...Object.keys(outputsInWords(def.output))]
   const own = [...paths.flatMap((path) => path.replaceAll('[]', '').split('.')), ...lines.flatMap(({ object }) => object?.name ?? [])]
-  const words = new Map([...own.map((name) => [name, kindWords(name)] as const), ['result', kindWords(id.slice(id.indexOf('.') + 1))]])
+  const words = new Map([...own.map((name) => [name, kindWords(name)] as const), ['result', titleInWords(formula)]])
   return lines.map((line) => `<math display="block">${markup(line, words)}</math>`)
 }
 

@@ -1,4 +1,4 @@
-import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
+import { type AnyFormula, inputsInWords, outputsInWords, titleInWords } from '../formula/index.js'
 import { kindWords } from '../units/index.js'
 import { equationMarkup } from './equation-markup.js'
 
@@ -30,7 +30,7 @@ function htmlOf(formula: AnyFormula): string {
       ? ''
       : `<details><summary>${title}</summary><ul>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</ul></details>`
   return [
-    `<p><strong>${escaped(kindWords(name))}</strong>: <code>${escaped(name)}</code> of <code>limbwright/${escaped(module)}</code></p>`,
+    `<p><strong>${escaped(titleInWords(formula))}</strong>: <code>${escaped(name)}</code> of <code>limbwright/${escaped(module)}</code></p>`,
     ...equationMarkup(formula),
     table('input', 'accepts', inputsInWords(def.inputs)),
     table('output', 'is', outputsInWords(def.output)),

@@ -2,6 +2,7 @@ import { formula } from '../formula/index.js'
 
 /** Share of the weight that the lower pair of feet carries on a slope: all of it at the slope that tips the robot. */
 export const slopeLoadShare = /* @__PURE__ */ formula('structures.slopeLoadShare', {
+  title: 'load share of the lower feet on a slope',
   inputs: {
     /** Slope of the ground, along the line from pair to pair. */
     slope: { kind: 'angle', min: 0, below: '90 deg' },

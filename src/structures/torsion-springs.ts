@@ -106,6 +106,7 @@ export const torsionSpringTorque = /* @__PURE__ */ formula('structures.torsionSp
 
 /** Coil of a torsion spring that is wound up: it gets narrower, and longer by the coils that it gains. */
 export const woundTorsionSpring = /* @__PURE__ */ formula('structures.woundTorsionSpring', {
+  title: 'sizes of a wound torsion spring',
   inputs: {
     ...BODY,
     /** Angle that it is wound by. */

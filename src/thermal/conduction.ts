@@ -61,6 +61,7 @@ export const surfaceResistance = /* @__PURE__ */ formula('thermal.surfaceResista
 
 /** Area of a ring, such as the face on which a motor sits. */
 export const ringArea = /* @__PURE__ */ formula('thermal.ringArea', {
+  title: 'area of a ring',
   inputs: {
     /** Inner radius; 0 for a disc. */
     innerRadius: { kind: 'length', min: 0 },

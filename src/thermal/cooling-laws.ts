@@ -12,6 +12,7 @@ export const RISES = /* @__PURE__ */ lawRange(0.01, 450, 12)
  * The film belongs to the mean temperature of the plate, which a printed plate has far below its hot ring. The law is within 0.1 % of that balance.
  */
 export const mountLaw = /* @__PURE__ */ formula('thermal.mountLaw', {
+  title: 'conductance of a motor mount over its temperature',
   inputs: MOUNT,
   output: {
     /** Coefficients of the logarithm of the conductance, W/K. */
@@ -40,6 +41,7 @@ export const mountLaw = /* @__PURE__ */ formula('thermal.mountLaw', {
  * 450 K.
  */
 export const canLaw = /* @__PURE__ */ formula('thermal.canLaw', {
+  title: 'conductance of a motor can over its temperature',
   inputs: {
     /** Diameter of the can. */
     diameter: { kind: 'length', above: 0 },

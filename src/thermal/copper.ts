@@ -126,6 +126,7 @@ export const hottestPhaseRise = /* @__PURE__ */ formula('thermal.hottestPhaseRis
 
 /** What warm magnets cost: the back-EMF constant falls, and the loss for one torque grows with its inverse square. */
 export const magnetDerating = /* @__PURE__ */ formula('thermal.magnetDerating', {
+  title: 'back-EMF constant and loss with warm magnets',
   inputs: {
     ...BACK_EMF_AT_20,
     /** Temperature of the magnets. */

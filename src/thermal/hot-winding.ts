@@ -79,6 +79,7 @@ export const steadyWindingTemperature = /* @__PURE__ */ formula('thermal.steadyW
 
 /** The loss, counted at 20 °C, at and above which a winding on one thermal resistance runs away. */
 export const runawayLoss = /* @__PURE__ */ formula('thermal.runawayLoss', {
+  title: 'copper loss at thermal runaway',
   inputs: {
     ...THERMAL_RESISTANCE,
   },

@@ -68,6 +68,7 @@ function between(low: number, atLow: number, high: number, atHigh: number, surpl
  * state is `runaway`, and temperatures and loss are infinite.
  */
 export const motorBalance = /* @__PURE__ */ formula('thermal.motorBalance', {
+  title: 'steady temperatures of a motor',
   inputs: HEATED_MOTOR,
   output: {
     /** Mean of the winding. */

@@ -161,6 +161,7 @@ export const terminalResistance = /* @__PURE__ */ formula('thermal.terminalResis
  * A static hold may lie anywhere between the last two bounds, and only a preceding lift locks it at the first: a thermal check of a hold reports more than one.
  */
 export const motorTorqueBand = /* @__PURE__ */ formula('thermal.motorTorqueBand', {
+  title: 'motor torque for a joint torque, with friction',
   inputs: {
     /** Torque at the joint. */
     jointTorque: { kind: 'torque', min: 0 },

@@ -20,6 +20,7 @@ const BODY = {
  * and loss are infinite.
  */
 export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
+  title: 'temperatures of a stalled motor',
   inputs: {
     ...HEATED_MOTOR,
     ...BODY,

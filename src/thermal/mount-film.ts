@@ -99,6 +99,7 @@ const START = 10
  * the same balance.
  */
 export const mountFilm = /* @__PURE__ */ formula('thermal.mountFilm', {
+  title: 'heat transfer of a motor mount',
   inputs: {
     ...MOUNT,
     /** Temperature of the mounting face. */

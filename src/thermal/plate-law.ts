@@ -12,6 +12,7 @@ export const FILMS = /* @__PURE__ */ lawRange(0.5, 200, 9)
  * A heat balance needs the plate at dozens of films, and its series are too slow for that. The table is within 0.01 % of `ringOnRectangularPlate`.
  */
 export const plateLaw = /* @__PURE__ */ formula('thermal.plateLaw', {
+  title: 'thermal resistance of a motor plate over its film',
   inputs: {
     ...RING,
     ...PLATE_SIZE,

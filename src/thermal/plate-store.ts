@@ -13,6 +13,7 @@ const QUICK = 3
  * plate does for temperatures that grow ten times slower to three times faster than the time.
  */
 export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
+  title: 'heat stored in a motor plate',
   inputs: {
     ...RING,
     ...PLATE_SIZE,

@@ -10,6 +10,7 @@ const SQRT3 = Math.sqrt(3)
  * In the state `brownOut` the numbers are those of the most it can deliver (half the open-circuit voltage), not of the required power.
  */
 export const supplySag = /* @__PURE__ */ formula('thermal.supplySag', {
+  title: 'battery voltage under load',
   inputs: {
     ...OPEN_CIRCUIT_VOLTAGE,
     ...SUPPLY_RESISTANCE,

@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url'
 import { describe, expect, test } from 'vitest'
 import list from '../../folders.json' with { type: 'json' }
 import { catalogue, formulaOf } from '../../src/catalogue/index.js'
-import { recordReader } from '../../src/formula/index.js'
+import { recordReader, titleInWords } from '../../src/formula/index.js'
 import { checksById, committedUnconfirmed, unconfirmedOf } from '../published/evidence.js'
 import { writtenRecords } from './records.js'
 
@@ -89,4 +89,14 @@ describe('records that take named constants', () => {
   test('fields without a comment are found inside constants, lists and spreads', () => {
     expect(bare?.undocumented).toEqual(['inputs.drive.slack', 'inputs.layers', 'inputs.layers.modulus', 'inputs.plain', 'output.second'])
   })
+})
+
+test('titles are words of their own, each for one formula', () => {
+  const titles = [...catalogue.values()].map(titleInWords)
+  expect(new Set(titles).size).toBe(titles.length)
+  const own = [...catalogue.values()].filter(({ def }) => def.title !== undefined)
+  expect(own.length).toBeGreaterThan(70)
+  for (const { id, def } of own) expect(def.title, id).toMatch(/^(?:[a-z]|Arrhenius).*[a-z]$/)
+  const [plain] = [...catalogue.values()].filter(({ id }) => id === 'capstan.tensionRatio')
+  expect(titleInWords(plain!)).toBe('tension ratio')
 })

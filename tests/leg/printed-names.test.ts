@@ -21,6 +21,14 @@ describe.each(Object.entries(printedLegs))('the sheet of a leg with %s', (_, of)
     expect(without).toEqual([])
   })
 
+  test('formulas have titles that say what is calculated, no words of an id', () => {
+    const titles = [...sheet.matchAll(/^### \d+ (.+)$/gm)].map(([, title]) => title as string)
+    expect(titles.length).toBeGreaterThan(80)
+    const short =
+      /^(?:(?:Can|Mount|Plate) law|Plate store|Jump push|Take up|Cord to cut|(?:Cap|Rod) cocking|(?:Head|Pin) bearing|Motor (?:balance|stall)|Drum hoop|Supply sag|Load factor|Joint (?:slip|reserves)|Ring joint|.*endless.*|.*does the same harm)$/
+    expect(titles.filter((title) => short.test(title))).toEqual([])
+  })
+
   test('formulas of cord drives speak of the parts of the drives of this leg', () => {
     const { joints } = verdict.leg
     const kinds = [joints.hip.drive.kind, joints.knee.drive.kind, joints.knee.through?.kind]

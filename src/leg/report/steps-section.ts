@@ -1,5 +1,4 @@
-import type { AnyFormula } from '../../formula/index.js'
-import { kindWords } from '../../units/index.js'
+import { type AnyFormula, titleInWords } from '../../formula/index.js'
 import type { Leg } from '../document/describe.js'
 import { capital, properly, remarkWords } from './amounts.js'
 import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
@@ -21,7 +20,7 @@ const MOST_COLUMNS = 8
 const MOST_STEPS = 8
 
 /** Title of a formula in words. */
-export const titleOf = ({ id }: AnyFormula): string => properly(kindWords(id.slice(id.indexOf('.') + 1)))
+export const titleOf = (formula: AnyFormula): string => properly(titleInWords(formula))
 
 /** Every distinct step of the calculation, by formula. */
 export const stepsSection = (groups: readonly StepGroup[], references: References, sources: Sources, leg: Leg): Block =>
@@ -41,7 +40,7 @@ function groupBlock(
   const used = new Set([...steps.flatMap((step) => [...step.used]), ...neededBy(formula)])
   const shown = (columns: readonly Column[]): Shown[] => columns.map(({ name, cell }) => ({ name: inParts(name), cells: steps.map(cell) }))
   const inputs = shown(inputColumns(formula, references)).filter(({ cells }) => cells.some((cell) => cell.length > 0))
-  const own = `${number} ${capital(titleOf(formula))}`
+  const own = `${number} ${capital(inParts(titleOf(formula)))}`
   return section(`f${number}`, own, [
     ...headOf(formula, sources, inParts),
     ...bodyOf(own, steps, inputs, shown(resultColumns(formula, used))),

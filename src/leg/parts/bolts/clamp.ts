@@ -31,7 +31,7 @@ const stressOf = line(
   (x) => x.strain * x.modulus,
 )
 const grownOf = line(
-  'strain over strain at once',
+  'strain over instantaneous strain',
   { strain: 'strain', small: 'strain' },
   'ratio',
   'strain / small',

@@ -20,7 +20,13 @@ const clampedLength = line(
   'grip + washers · thickness',
   (x) => x.grip + x.washers * x.thickness,
 )
-const wideOf = line('diameter of an endless plate', { wide: 'ratio', head: 'length' }, 'length', 'wide · head', (x) => x.wide * x.head)
+const wideOf = line(
+  'diameter that counts as an infinite plate',
+  { wide: 'ratio', head: 'length' },
+  'length',
+  'wide · head',
+  (x) => x.wide * x.head,
+)
 const wider = line('nut bearing', { outerDiameter: 'length', headBearing: 'length' }, 'length', 'max(outerDiameter, headBearing)', (x) =>
   Math.max(x.outerDiameter, x.headBearing),
 )

@@ -21,7 +21,7 @@ const hottestPhase = line(
   (x) => x.mount + x.share * x.loss * x.resistance,
 )
 const windingRoom = line(
-  'room of the winding below its ceiling',
+  'margin of the winding below its limit',
   { ceiling: 'temperature', mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },
   'temperatureDifference',
   'ceiling − mount − share · loss · resistance',

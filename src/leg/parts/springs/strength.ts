@@ -22,14 +22,14 @@ const ultimateShear = line(
   (x) => x.share * x.tensile,
 )
 const reversed = line(
-  'amplitude about no mean stress that does the same harm',
+  'equivalent fully reversed stress amplitude',
   { low: 'stress', high: 'stress', limit: 'stress', ultimate: 'stress' },
   'stress',
   '(high − low) / 2 + (high + low) / 2 · limit / ultimate',
   (x) => (x.high - x.low) / 2 + (((x.high + x.low) / 2) * x.limit) / x.ultimate,
 )
 const endless = line(
-  'amplitude about no mean stress that the wire endures',
+  'endurance amplitude of the wire, fully reversed',
   { half: 'stress', ultimate: 'stress' },
   'stress',
   'half / (1 − half / ultimate)',

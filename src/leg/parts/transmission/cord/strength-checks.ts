@@ -9,7 +9,7 @@ import { smallerRadius } from './radii.js'
 import { peakTension, pretension, windup } from './values.js'
 
 const share = line(
-  'long tension of the fibre',
+  'sustained tension of the fibre',
   { share: 'ratio', strength: 'force' },
   'force',
   'share · strength',
