@@ -6,7 +6,7 @@ export interface Chance {
   readonly probability: number
   /** Standard error of the chance. */
   readonly error: number
-  /** Interval of the chance, with the confidence of the plan. */
+  /** Interval of the chance, with the confidence of the plan. Where no draw failed, up to the chance that so many draws would have shown. */
   readonly interval: readonly [number, number]
   /** Draws that failed. */
   readonly failures: number

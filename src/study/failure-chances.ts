@@ -32,7 +32,7 @@ export interface FailureChancesPlan {
   readonly evaluations?: number
   /** Default 1. */
   readonly seed?: number
-  /** Confidence of the intervals. Default 0.95. */
+  /** Confidence of the intervals. Default 0.95. It counts the scatter of the draws, and not a failure that the search missed. */
   readonly confidence?: number
 }
 
@@ -134,13 +134,16 @@ function sampled(id: string, states: LimitStates, zones: FailureZones, { sides, 
     all.add(weight)
     scatter.add(weight, u)
   }
-  const each = sides.map(({ name, words }, k) => ({
-    output: name,
-    failure: words,
-    index: zones.points.find((point) => point.state === k && point.followed)?.index,
-    ...(tallies[k] as Tally).chance(draws, confidence),
-  }))
-  const any = all.chance(draws, confidence)
+  const any = all.chance(draws, confidence, mixture.mostWeight)
+  const each = sides.map(({ name, words }, k) => {
+    const one = (tallies[k] as Tally).chance(draws, confidence, mixture.mostWeight)
+    const index = zones.points.find((point) => point.state === k && point.followed)?.index
+    return {
+      ...{ output: name, failure: words, index, ...one },
+      // One failure that no draw met is no likelier than any.
+      ...(one.failures === 0 && { interval: [0, Math.min(one.interval[1], any.interval[1])] as const }),
+    }
+  })
   return new FailureChances({
     formula: id,
     each: each.sort((a, b) => b.probability - a.probability),
@@ -174,7 +177,7 @@ const DISAGREEMENT = 3
 function remarksOn({ count }: LimitStates, zones: FailureZones, any: Chance, largest: number, each: FailureChances['each']): string[] {
   const { points, explored } = zones
   const seldom = each.filter(({ failures }) => failures > 0 && failures < LEAST_FAILURES)
-  const missed = explored !== undefined && explored > DISAGREEMENT * any.interval[1]
+  const missed = explored !== undefined && explored > DISAGREEMENT * (any.failures === 0 ? 0 : any.interval[1])
   return [
     ...(points.length === 0
       ? ['no likeliest point of failure was found: the draws lie round the middle and meet common failures only']

@@ -27,6 +27,11 @@ export class Mixture {
     for (let i = 0; i < u.length; i++) u[i] = (centre[i] as number) + random.normal(0, 1)
   }
 
+  /** The largest weight that a draw can have: that of one of which the share round the middle alone tells. */
+  get mostWeight(): number {
+    return 1 / (this.#shares[0] as number)
+  }
+
   /** Density of draws round the middle over that of the mixture; taken from exponents, which neither under- nor overflow together. */
   weight(u: Float64Array): number {
     let mixture = 0
