@@ -66,7 +66,8 @@ const INTRODUCTION = [
   '  confidence. It is the fair estimate of the folder, because no test had been written for these mutants. One below the required score is marked.',
   '- *now*: the score of all mutants that were run, with the tests of today. Equivalent ones are not counted. It may not fall, nor',
   `  lie below ${REQUIRED} %: the check fails.`,
-  '- *equivalent*: survivors that make no difference to a caller; the reason is below. *open*: survivors that still need a test or a reason.',
+  '- *equivalent*: survivors that make no difference to a caller. The reason is below; it is an argument that nobody ran, unless it says what was measured.',
+  '- *open*: survivors that still need a test or a reason.',
   '',
 ]
 

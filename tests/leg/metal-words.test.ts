@@ -1,6 +1,19 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assemblyPlan, assemblyText, assess, describeLeg, markdownReport, shoppingCsv, standPlan, standText } from '../../src/leg/index.js'
+import {
+  assemblyPlan,
+  assemblyText,
+  assess,
+  describeLeg,
+  legNumbers,
+  markdownReport,
+  shoppingCsv,
+  standPlan,
+  standText,
+  withFields,
+} from '../../src/leg/index.js'
+import { hasPrints } from '../../src/leg/printed.js'
+import { TORSION } from './sprung-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 /** Its toes are printed, and nothing else. */
@@ -34,6 +47,15 @@ describe('a leg of metal', () => {
   })
   test('pins that a vice cannot press in are pressed in with a press', () =>
     expect(assemblyPlan(metal).steps.join(' ')).toContain('a workshop press with a force gauge'))
+})
+
+test.each([
+  ['pulley along the upper link', 'shingle-leg-revised', { 'joints.knee.through.material': 'PETG' }],
+  ['holder of a spring', 'orchard-leg-revised', { 'joints.knee.spring': { ...TORSION, seat: { material: 'PETG', length: '40 mm' } } }],
+])('a leg of metal with a printed %s has prints', (_, name, change) => {
+  const leg = read(name)
+  expect(hasPrints(legNumbers(leg))).toBe(false)
+  expect(hasPrints(legNumbers(withFields(leg, change)))).toBe(true)
 })
 
 test('a printed leg keeps its advice', () => {
