@@ -62,6 +62,13 @@ export const prisedEyeCheck: Check = {
   remedy: 'a wider eye, a thicker pin, a bush, or a second bearing beside it',
 }
 
+/** What the same couple loads as well. */
+const notCalculated = value(
+  'boss.notCalculated',
+  [],
+  () => 'not calculated: the arms of the fork, which this couple bends across the leg, and the side faces of the eye',
+)
+
 /** Checks of bosses whose pin a force across the leg prises. */
 export const prisedBossCheck: Check = {
   id: 'boss.prised',
@@ -73,6 +80,7 @@ export const prisedBossCheck: Check = {
   capacity: bossHoopStrength,
   demandIs: 'the mean tension beside the hole at the mouth, from the pin that presses there and from the press fit',
   capacityIs: 'the long-term strength of the material in that direction',
+  remark: notCalculated,
   remedy: 'a larger boss, a wider clevis, a longer engagement, or print the boss standing on its bore',
   ofMetal: { reason: unlessMetal, remedy: 'a larger boss, a wider clevis, or a longer engagement' },
 }
