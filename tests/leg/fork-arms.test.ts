@@ -7,8 +7,11 @@ test('where a couple prises a pin, the sheet says that the arms of the fork are 
   const tilted = assess(besideLinks, { cases: ['drop'] })
   expect(tilted.checks.find(({ id, joint }) => id === 'boss.prised' && joint === 'knee')!.notes.join()).toContain(words)
   expect(htmlReport(tilted)).toMatch(/[Nn]ot calculated: the arms of the fork/)
-  const straight = assess(withFields(besideLinks, { 'joints.knee.through.planeOffset': '0 mm', 'loadCases.events.drop.lateral': 0 } as never), {
-    cases: ['drop'],
-  })
+  const straight = assess(
+    withFields(besideLinks, { 'joints.knee.through.planeOffset': '0 mm', 'loadCases.events.drop.lateral': 0 } as never),
+    {
+      cases: ['drop'],
+    },
+  )
   expect(straight.checks.some(({ notes }) => notes.join().includes(words))).toBe(false)
 })
