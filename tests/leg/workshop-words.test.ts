@@ -14,7 +14,7 @@ import {
 } from '../../src/leg/index.js'
 import { drivenBy, legNumbers } from '../../src/leg/numbers.js'
 import { sheetWords } from '../../src/leg/plans/sheet-words.js'
-import { hasPrints } from '../../src/leg/printed.js'
+import { hasPrints, isPrinted } from '../../src/leg/printed.js'
 import { beltOrCordOf } from '../../src/leg/second-stage.js'
 import { quantity } from '../../src/units/index.js'
 import { printedLegs } from './printed-legs.js'
@@ -39,6 +39,19 @@ describe.each(Object.entries(printedLegs))('the workshop sheets of a leg with %s
     // A hole of a press fit stands as the document gives it.
     expect(around(/\b\d+\.\d{3,} mm\b(?!²)/, assembly).filter((text) => !/hole|ISO 8734/.test(text))).toEqual([])
     expect(around(/Measure the finished cord .*\d\.\d mm/, assembly)).toEqual([])
+  })
+
+  test('the shopping list has the material of each part that is made, and what the steps use up', () => {
+    const bought = (item: string) => plan.shopping.filter((one) => one.item === item)
+    const material = x.links.upper.material
+    if (material !== undefined) {
+      const [line] = bought(isPrinted(x, material) ? 'filament' : 'stock').filter(({ size }) => size === material)
+      expect(line?.remark).toContain('upper link')
+    }
+    const steps = [...plan.steps, ...plan.drives.flatMap(({ before, steps }) => [...before, ...steps])].join(' ')
+    expect(steps.includes('thread lock') && bought('thread lock').length === 0).toBe(false)
+    expect(bought('grease').length > 0).toBe(steps.includes('Grease the teeth'))
+    for (const { item, quantity } of plan.shopping) expect(quantity, item).not.toBe('')
   })
 
   test('the upper link is called so', () => expect(around(/thigh/, all)).toEqual([]))

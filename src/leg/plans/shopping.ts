@@ -8,11 +8,12 @@ import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
 import { sheetWords } from './sheet-words.js'
 import type { ShoppingLine } from './shopping-line.js'
+import { suppliesLines } from './stock.js'
 
 /** Cord to buy over cord to cut: one more of each, and coupons. */
 const SPARE_CORD = 2
 
-/** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive. @internal */
+/** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive, material and what is used up. @internal */
 export function shoppingList(
   { x }: LegModel,
   { cuts, rod, drives, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'drives' | 'bonds'>,
@@ -38,6 +39,7 @@ export function shoppingList(
     ...sidewaysLines(x),
     ...pivotLines(x),
     ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
+    ...suppliesLines(x, bonds.length > 0),
   ]
 }
 
