@@ -49,6 +49,11 @@ describe('words and units of a sheet', () => {
     }
   })
 
+  test('the foot deflects, and its links account for a part of that', () => {
+    expect(sheet).toMatch(/, the foot deflects by \d.*m\. The links account for \d/)
+    for (const text of [sheet, beltSheet]) expect(text).not.toMatch(/foot gives/)
+  })
+
   test('a limit of validity that is broken is called so', () => {
     expect(sheet).toContain('drive windup is outside its validity: valid for cord strain of at most 2 %.')
   })

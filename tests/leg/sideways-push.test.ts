@@ -81,7 +81,7 @@ describe('the foot pushed to the side', () => {
   })
 
   test('stands in the report', () => {
-    expect(markdownReport(assess(leg, { cases: ['slopeAcross'] }))).toContain(`Pushed to the side by ${push}`)
+    expect(markdownReport(assess(leg, { cases: ['slopeAcross'] }))).toContain(`push to the side of ${push}`)
   })
 })
 

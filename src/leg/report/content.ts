@@ -114,12 +114,12 @@ export function footText({ foot }: Assessment): readonly string[] {
   ]
 }
 
-/** How far the foot gives to the side, where something pushes it. */
+/** How far the foot deflects to the side, where something pushes it. */
 function sidewaysText({ push, deflection, ofLinks, play }: Assessment['foot']['sideways']): string[] {
   if (!(push.si > 0) || deflection === undefined) return []
   const loose = play === undefined ? '' : ` The knee has play on its pin: up to ${play} to either side at the foot.`
   return [
-    `Pushed to the side by ${push}, as on a walk across the slope, the foot gives ${deflection}, of which the links ${ofLinks}.${loose}`,
+    `Under a push to the side of ${push}, as on a walk across the slope, the foot deflects by ${deflection}. The links account for ${ofLinks} of it.${loose}`,
   ]
 }
 
