@@ -94,12 +94,13 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
 
 function stackRows({ stack }: ShaftSizes): Row[] {
   if (stack === undefined) return []
-  const { key } = stack
+  const { flat, key } = stack
   return [
     length('ring in which parts of the stack touch, outside', stack.outer),
     length('ring in which parts of the stack touch, inside', stack.inner),
     word('softest part of the stack', stack.material),
     amount('tightening torque of the stack', stack.torque, 'N m', 'document'),
+    ...(flat === undefined ? [] : [length('flat of the shaft, depth', flat.depth), length('flat of the shaft, length', flat.length)]),
     ...(key === undefined
       ? []
       : [

@@ -12,10 +12,10 @@ import { harmsOf } from './harms.js'
 import { reached, tried } from './reach.js'
 import type { Suffices, Want } from './wants.js'
 
-/** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings are not among them. */
+/** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings, and what the robot must stand are not. */
 const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
 const NOT_CHOSEN =
-  /^(schemaVersion|environment|materials|supply|motors|cords|prints|loadCases\.airs|robot\.(legs|hip|centre|gravity)|belts\..+\.pitch$)|\.own\.|\.(mass|gap|runout|slackAtAssembly|range)\b/
+  /^(schemaVersion|environment|materials|supply|motors|cords|prints|loadCases|robot\.(legs|hip|centre|gravity)|belts\..+\.pitch$)|\.own\.|\.(mass|gap|runout|slackAtAssembly|range)\b/
 /** A field may become up to so many times as large, or fall to such a part. */
 const FACTORS = [1.02, 1.08, 1.2, 1.5, 2, 3] as const
 const BISECTIONS = 5

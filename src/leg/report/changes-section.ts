@@ -7,16 +7,22 @@ import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
 import type { Harm } from './harms.js'
 
-/** Checks that do worse are named up to this many. */
-const MOST_NAMED = 3
+/** Checks that lose their reserve are named up to this many. */
+const MOST_NAMED = 2
 
 /** Checks by part and rank; one that applies only after the change has no rank yet. */
 function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
   const named = harms
     .slice(0, MOST_NAMED)
-    .map((harm) => `${placeOf(harm)} (${harm.check === undefined ? 'a check that then applies' : rankOf(assessment, harm.check)})`)
+    .map((harm) => `${placeOf(harm)} (${harm.check === undefined ? 'applies then' : rankOf(assessment, harm.check)})`)
   const rest = harms.length - named.length
   return listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])
+}
+
+/** Ranks of checks that were short already: the page has them above. */
+const ranksOf = (assessment: Assessment, harms: readonly Harm[]): string => {
+  const ranks = harms.slice(0, MOST_NAMED).flatMap(({ check }) => (check === undefined ? [] : [rankOf(assessment, check)]))
+  return listed([...ranks, ...(harms.length > ranks.length ? [`${harms.length - ranks.length} more`] : [])])
 }
 
 /** A change as words: the field, from what to what, and what else it moves. */
@@ -28,7 +34,7 @@ function changeWords(
   const [further, lost] = [harms.filter((harm) => harm.further), harms.filter((harm) => !harm.further)]
   const others = [
     ...(lost.length === 0 ? [] : [`, but then short: ${namesOf(assessment, lost)}`]),
-    ...(further.length === 0 ? [] : [`, ${lost.length === 0 ? 'but' : 'and'} further below: ${namesOf(assessment, further)}`]),
+    ...(further.length === 0 ? [] : [`, ${lost.length === 0 ? 'but' : 'and'} further below: ${ranksOf(assessment, further)}`]),
   ]
   return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others.length === 0 ? alone : others.join('')}`]
 }
