@@ -1,7 +1,8 @@
 import { type Kind, kindWords, Quantity } from '../units/index.js'
-import type { Flat, Input, Inputs, Output, OutputField, Si, SiResult } from './definition.js'
+import type { Input, Inputs, Output, OutputField } from './definition.js'
 import { type AnyFormula, brokenStatements, type Formula } from './formula.js'
 import type { Source } from './provenance.js'
+import type { Flat, Si, SiResult } from './values.js'
 import { titleInWords } from './words.js'
 
 /**

@@ -1,6 +1,7 @@
 import { InputError, type Issue, issue, type Kind, kindRow, kindWords, type Note, Quantity } from '../units/index.js'
-import type { Definition, Flat, Given, Inputs, Output, OutputField, OutputRecord, Result, Si, SiResult } from './definition.js'
+import type { Definition, Inputs, Output, OutputField, OutputRecord } from './definition.js'
 import { recordReader } from './reader.js'
+import type { Flat, Given, Result, Si, SiResult } from './values.js'
 
 /** How a checked call behaves. */
 export interface CallOptions {

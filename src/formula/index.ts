@@ -7,26 +7,11 @@
 
 // Formulas and their records
 
-export type {
-  Arg,
-  Curve,
-  Definition,
-  Flat,
-  Given,
-  Input,
-  Inputs,
-  Limit,
-  Output,
-  OutputField,
-  OutputRecord,
-  Result,
-  Scalar,
-  Si,
-  SiResult,
-} from './definition.js'
+export type { Definition, Input, Inputs, Limit, Output, OutputField, OutputRecord, Scalar } from './definition.js'
 export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
 export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
 export { notesOf } from './notes.js'
+export type { Arg, Curve, Flat, Given, Result, Si, SiResult } from './values.js'
 export { inputsInWords, outputsInWords, titleInWords } from './words.js'
 
 // Reading inputs

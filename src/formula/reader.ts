@@ -14,8 +14,9 @@ import {
   refuse,
   show,
 } from '../units/index.js'
-import type { Given, Input, Inputs, Scalar, Si } from './definition.js'
+import type { Input, Inputs, Scalar } from './definition.js'
 import { refuseStray, refuseUnknown } from './unknown-inputs.js'
+import type { Given, Si } from './values.js'
 
 /**
  * Reads one value: returns its SI form, or adds issues and returns something that will not be used. Notes that quantities carry are added,
