@@ -33,15 +33,25 @@ export interface AnyFormula {
   (given: never, options?: CallOptions): unknown
   /** The bare kernel. */
   readonly si: (x: never) => unknown
+  /** Module and export name. */
   readonly id: string
+  /** The record it was made from. */
   readonly def: {
+    /** Title in the words of the trade. */
     readonly title?: string
+    /** Inputs by name. */
     readonly inputs: Inputs
+    /** Kind of the result, or the results by name. */
     readonly output: Output
+    /** The equation as text. */
     readonly equation?: readonly string[]
+    /** What it assumes. */
     readonly assumes?: readonly string[]
+    /** Where it comes from. */
     readonly source: Definition<Inputs, Kind, number>['source']
+    /** What inputs must be together. */
     readonly requires?: { readonly [path: string]: { readonly accepts: string; readonly holds: (x: never) => boolean } }
+    /** Its validity range, one statement each. */
     readonly valid?: { readonly [statement: string]: (x: never, y: never) => boolean }
   }
 }
