@@ -56,7 +56,7 @@ test.each([
   expect(compared).toBeGreaterThanOrEqual(least)
 })
 
-test('no change asks for a cord or a belt that no catalogue has: one of the same size and another strength or pitch', () => {
+test('no change needs a cord or a belt that no catalogue has: one of the same size and another strength or pitch', () => {
   const paths = [mudflat, shingle].flatMap((verdict) => changesOf(verdict).flatMap(({ changes: own }) => own.map(({ path }) => path)))
   expect(paths.length).toBeGreaterThan(10)
   expect(paths.filter((path) => /^cords\.|^belts\..+\.pitch$/.test(path))).toEqual([])

@@ -76,6 +76,7 @@ describe('the assembly plan', () => {
 
   test('cuts, lays and tensions the cord along the upper link', () => {
     const plan = assemblyPlan(cordKnee)
+    expect(plan.shopping.some(({ remark }) => remark.includes('drum of the cord along the upper link'))).toBe(true)
     const work = plan.drives.find(({ kind }) => kind === 'cordAlongLink')!
     const value = (what: string) => work.sizes.find((size) => size.what === what)!.value
     expect(value('spans')).toBe('crossed')

@@ -1,13 +1,11 @@
 import { bar, type Drawing, Figure, type Point, plain, rectangle, View } from '../../drawing/index.js'
+import { requireProperty, steel88 } from '../../materials/index.js'
 import * as link from '../parts/links/fields.js'
 import { body } from '../parts/links/values.js'
 import type { Facts } from './facts.js'
 import type { LegValues } from './leg-values.js'
 import { linkSizes } from './pose.js'
 import { amount, length, METAL } from './words.js'
-
-/** Density of plain steel, kg/m³, for a weight whose shape the document does not give. */
-const STEEL = 7850
 
 /** A counterweight of a link: its mass, how far beyond the upper joint it is, and a steel disc of that mass as wide as the link, mm. */
 export interface Counterweight {
@@ -23,7 +21,9 @@ export function counterweightOf(facts: LegValues, of: 'upper' | 'lower'): Counte
   if (mass === undefined || beyond === undefined) return undefined
   const { tube } = facts.leg.x.links[of].section
   const width = tube ?? facts.get(link.width, { link: of })
-  return { mass, beyond: 1000 * beyond, radius: 1000 * Math.sqrt(mass / (Math.PI * STEEL * width)), width: 1000 * width }
+  // The document gives no shape: a disc of steel.
+  const density = requireProperty('leg', steel88, 'density').si
+  return { mass, beyond: 1000 * beyond, radius: 1000 * Math.sqrt(mass / (Math.PI * density * width)), width: 1000 * width }
 }
 
 /** A link with its counterweight, from the side and from the front. */

@@ -4,6 +4,7 @@ import { seatedOf } from '../parts/ball-bearings/fields.js'
 import { PIVOTS } from '../parts/ball-bearings/pivots.js'
 import { isPrinted } from '../printed.js'
 import { listed } from '../report/amounts.js'
+import { beltOrCordOf } from '../second-stage.js'
 import type { ShoppingLine } from './shopping-line.js'
 
 type Made = readonly [material: string, part: string]
@@ -26,8 +27,17 @@ function madeParts(x: LegNumbers): readonly Made[] {
   const pulleys = drivenBy(x, 'belt')
     .map((joint): Made => [driveOf(x, joint, 'belt').material, `large pulley of the ${jointWords(joint)}`])
     .filter(([material]) => isPrinted(x, material))
+  const through = throughHip(x)
   const toes: Made[] = x.foot?.kind === 'toes' ? [[x.foot.material, 'toes']] : []
-  return [...links, ...bosses, ...plates, ...drums, ...pulleys, ...toes]
+  return [...links, ...bosses, ...plates, ...drums, ...pulleys, ...through, ...toes]
+}
+
+/** Pulleys or drums of the belt or cord along the upper link. */
+function throughHip(x: LegNumbers): Made[] {
+  const through = beltOrCordOf(x)
+  if (through === undefined) return []
+  if (through.kind === 'belt') return isPrinted(x, through.material) ? [[through.material, 'pulleys along the upper link']] : []
+  return [[through.kneeDrum.material, 'drum of the cord along the upper link']]
 }
 
 /** Filament of each polymer and stock of each other material, with the parts that are made of it. */

@@ -66,7 +66,7 @@ export class Work {
   }
 
   /** Does a piece of work, or takes its result where it is kept. The piece gets as many legs to judge as it wants and are left, and none more. */
-  do(name: string, judge: Judge, wanted: number, piece: (most: number) => Judged): Judged {
+  do(name: string, judge: Judge, legs: number, piece: (most: number) => Judged): Judged {
     const kept = this.#resumed[name]
     const again = kept && judge.judge(kept.sizes)
     if (kept && again && alike(kept.deficit, again.deficit) && alike(kept.margin, again.margin)) return this.#keep(name, again, kept.used)
@@ -75,7 +75,7 @@ export class Work {
       this.#resumed = {}
     }
     const before = judge.evaluations
-    const found = piece(Math.min(wanted, this.left))
+    const found = piece(Math.min(legs, this.left))
     this.#keep(name, found, judge.evaluations - before)
     const { wish, evaluations, options } = this
     const pieces = { ...this.#resumed, ...this.#done }

@@ -47,10 +47,10 @@ function solved(assessment: Assessment): readonly Changes[] {
   const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve).slice(0, MOST_CHECKS)
   if (short.length === 0) return []
   const search = new ChangeSearch(assessment)
-  const wanted = search.wants(short)
-  search.solve(wanted)
+  const fields = search.wants(short)
+  search.solve(fields)
   const found = short.map((check) => {
-    const wants = wanted.filter((want) => want.check === check)
+    const wants = fields.filter((want) => want.check === check)
     return { check, wants, changes: listed(search, wants) }
   })
   search.reach(found.flatMap(({ wants, changes }) => (changes.length === 0 ? wants : [])))

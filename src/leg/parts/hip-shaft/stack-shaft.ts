@@ -35,7 +35,10 @@ const twistLeft = constant('stack.twistLeft', {
   title: 'torque in the thread of the hip shaft after tightening, as a share',
   kind: 'ratio',
   typical: 0.5,
-  source: { level: 'unverified', where: 'VDI 2230-1: half of the torsion is left in service' },
+  low: 0,
+  high: 1,
+  source: { level: 'unverified', where: 'VDI 2230-1: half of the torsion is left in service; none and all of it are its bounds' },
+  measuredBy: 'mark nut and shaft, loosen the nut, and note how far the end of the shaft turns back',
 })
 
 /** Largest bending moment in shaft and stack: load over the overhang, the couple of a push to the side, and that of a rod beside the links between crank and link. */
