@@ -2,26 +2,12 @@ import { line } from './run/index.js'
 
 /** Lines of arithmetic that several parts share. */
 export const halfLength = line('half of a length', { length: 'length' }, 'length', 'length / 2', ({ length }) => length / 2)
-export const shareOfStress = line(
-  'share of a strength',
-  { share: 'ratio', strength: 'stress' },
-  'stress',
-  'share · strength',
-  (x) => x.share * x.strength,
-)
-export const riseAbove = line(
-  'rise above the air',
-  { temperature: 'temperature', air: 'temperature' },
-  'temperatureDifference',
-  'temperature − air',
-  (x) => x.temperature - x.air,
-)
-export const temperatureRise = line(
+export const shareOfStress = line.product('share of a strength', { share: 'ratio', strength: 'stress' }, 'stress')
+export const riseAbove = line.difference('rise above the air', { temperature: 'temperature', air: 'temperature' }, 'temperatureDifference')
+export const temperatureRise = line.difference(
   'rise since assembly',
   { air: 'temperature', assembly: 'temperature' },
   'temperatureDifference',
-  'air − assembly',
-  (x) => x.air - x.assembly,
 )
 /** A pulley or a gear counts as a solid disc. */
 export const discMass = line(

@@ -1,4 +1,4 @@
-import { type Evaluator, type Formula, formula, type Source } from '../../formula/index.js'
+import type { Evaluator, Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
 
 /** What a value can be calculated for, in the order of its instances in a key. */
@@ -142,25 +142,6 @@ export const value = <T, const A extends Index = never>(id: string, by: readonly
 /** Makes a leaf that is read from documents. */
 export const leaf = <D, T, const A extends Index = never>(id: string, by: readonly A[], from: Leaf<D, T>): Value<T, A> =>
   new Value<T, A>(id, by, undefined, from as Leaf<never, unknown>)
-
-/** A small formula with its printed equation. */
-export type Line<I extends { readonly [name: string]: Kind | { readonly list: Kind } }, O extends Kind> = Formula<I, O> & {
-  readonly equation: string
-}
-
-type Numbers<I> = { readonly [N in keyof I]: I[N] extends Kind ? number : readonly number[] }
-
-/** Makes a line: one step of arithmetic, with the equation that the sheet prints and the second reader evaluates. */
-export function line<const I extends { readonly [name: string]: Kind | { readonly list: Kind } }, const O extends Kind>(
-  title: string,
-  inputs: I,
-  output: O,
-  equation: string,
-  si: (x: Numbers<I>) => number,
-): Line<I, O> {
-  const record = { inputs, output, source: [{ level: 'computed', where: equation }], si }
-  return Object.assign(formula(`leg.${title}`, record as never), { equation }) as unknown as Line<I, O>
-}
 
 /** Questions that each kind of a part answers. */
 export interface Family<A extends Index> {

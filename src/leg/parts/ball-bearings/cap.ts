@@ -6,14 +6,8 @@ import * as seated from './fields.js'
 import { axialLoad, moment } from './loads.js'
 
 const radius = line('radius of a rim', { diameter: 'length' }, 'length', 'diameter / 2', (x) => x.diameter / 2)
-const alsoAxial = line(
-  'force on the screw of a cap',
-  { tipping: 'force', axial: 'force' },
-  'force',
-  'tipping + axial',
-  (x) => x.tipping + x.axial,
-)
-const left = line('clamp load left', { preload: 'force', share: 'ratio' }, 'force', 'preload · share', (x) => x.preload * x.share)
+const alsoAxial = line.sum('force on the screw of a cap', { tipping: 'force', axial: 'force' }, 'force')
+const left = line.product('clamp load left', { preload: 'force', share: 'ratio' }, 'force')
 
 /** Force on the screw of the cap, which the tilting ring levers up. Two bearings side by side tilt nothing. */
 export const screwForce = value('pivot.screwForce', ['pivot', 'event'], (use): number => {

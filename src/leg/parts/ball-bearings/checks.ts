@@ -9,7 +9,7 @@ import { ballBorne, ballLoad, legBelow, moment, radialLoad, staticBorne, staticL
 import { PIVOT_WORDS, type Pivot } from './pivots.js'
 import * as seat from './seat.js'
 
-const sideways = line('sideways movement of the foot', { tilt: 'angle', arm: 'length' }, 'length', 'tilt · arm', (x) => x.tilt * x.arm)
+const sideways = line.product('sideways movement of the foot', { tilt: 'angle', arm: 'length' }, 'length')
 /** Movement of the foot either way by the play of the bearings of a pin. */
 export const footPlay = value('pivot.footPlay', ['pivot', 'event', 'air'], (use) =>
   use.run(sideways, { tilt: use(seat.playTilt), arm: use(legBelow) }),

@@ -13,9 +13,9 @@ import * as seated from './fields.js'
 import { dynamicLoad, jointOfPin, legOf } from './loads.js'
 import type { Pivot } from './pivots.js'
 
-const between = line('angle from arm to rod', { arm: 'angle', rod: 'angle' }, 'angle', 'arm − rod', (x) => x.arm - x.rod)
-const lower = line('lower angle', { one: 'angle', other: 'angle' }, 'angle', 'min(one, other)', (x) => Math.min(x.one, x.other))
-const upper = line('higher angle', { one: 'angle', other: 'angle' }, 'angle', 'max(one, other)', (x) => Math.max(x.one, x.other))
+const between = line.difference('angle from arm to rod', { arm: 'angle', rod: 'angle' }, 'angle')
+const lower = line.smallest('lower angle', { one: 'angle', other: 'angle' }, 'angle')
+const upper = line.largest('higher angle', { one: 'angle', other: 'angle' }, 'angle')
 
 /** Angle between crank or rocker and the rod at an angle of the knee. */
 function atKnee(use: Use<never>, pivot: 'crank' | 'rocker', kneeAngle: number): number {

@@ -15,7 +15,7 @@ import * as rod from '../transmission/through-hip/fields.js'
 import * as seated from './fields.js'
 import type { Pivot } from './pivots.js'
 
-const ofBoth = line('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force', 'rod + cord', (x) => x.rod + x.cord)
+const ofBoth = line.sum('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force')
 const meanOf = line(
   'pitch diameter of the balls',
   { bore: 'length', outer: 'length' },
@@ -27,7 +27,7 @@ const meanOf = line(
 export const pitchDiameter = value('pivot.pitchDiameter', ['pivot'], (use) =>
   use.run(meanOf, { bore: use(seated.bearing.bore), outer: use(seated.bearing.outerDiameter) }),
 )
-const larger = line('larger load', { one: 'force', other: 'force' }, 'force', 'max(one, other)', (x) => Math.max(x.one, x.other))
+const larger = line.largest('larger load', { one: 'force', other: 'force' }, 'force')
 type Loaded = Use<'pivot' | 'event' | 'air' | 'age'>
 type Moved = Use<'pivot' | 'event'>
 const pivotOf = (use: Use<'pivot'>, of: Of<'pivot'>) => use.nameOf('pivot', of) as Pivot

@@ -21,23 +21,11 @@ const flattened = line(
 const settledOf = line('clamp load after embedding', { preload: 'force', loss: 'force' }, 'force', 'max(0, preload − loss)', (x) =>
   Math.max(0, x.preload - x.loss),
 )
-const walked = line('time walked in a season', { days: 'count', perDay: 'time' }, 'time', 'days · perDay', (x) => x.days * x.perDay)
-const calendar = line('time that creep counts', { season: 'time', warm: 'time' }, 'time', 'season + warm', (x) => x.season + x.warm)
-const stressOf = line(
-  'stress at a small strain',
-  { strain: 'strain', modulus: 'modulus' },
-  'stress',
-  'strain · modulus',
-  (x) => x.strain * x.modulus,
-)
-const grownOf = line(
-  'strain over instantaneous strain',
-  { strain: 'strain', small: 'strain' },
-  'ratio',
-  'strain / small',
-  (x) => x.strain / x.small,
-)
-const since = line('growth since tightening again', { grown: 'ratio', week: 'ratio' }, 'ratio', 'grown / week', (x) => x.grown / x.week)
+const walked = line.product('time walked in a season', { days: 'count', perDay: 'time' }, 'time')
+const calendar = line.sum('time that creep counts', { season: 'time', warm: 'time' }, 'time')
+const stressOf = line.product('stress at a small strain', { strain: 'strain', modulus: 'modulus' }, 'stress')
+const grownOf = line.quotient('strain over instantaneous strain', { strain: 'strain', small: 'strain' }, 'ratio')
+const since = line.quotient('growth since tightening again', { grown: 'ratio', week: 'ratio' }, 'ratio')
 const atLeastOne = line('creep ratio', { ratio: 'ratio', one: 'ratio' }, 'ratio', 'max(one, ratio)', (x) => Math.max(x.one, x.ratio))
 const limited = line(
   'temperature of the bolts',

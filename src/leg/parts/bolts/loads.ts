@@ -11,7 +11,7 @@ import { clampLeft, motorBoltTemperature, stackBoltTemperature } from './clamp.j
 import * as bolts from './fields.js'
 import { bearingDiameter, loadFactor, preload, proofLoad, weakestLayer } from './values.js'
 
-const moment = line('moment on the bracket', { force: 'force', arm: 'length' }, 'torque', 'force · arm', (x) => x.force * x.arm)
+const moment = line.product('moment on the bracket', { force: 'force', arm: 'length' }, 'torque')
 const borne = line(
   'external load that is borne',
   { load: 'force', reserve: 'ratio', most: 'ratio' },
@@ -26,13 +26,11 @@ const across = line(
   'torque / (diameter / 2) + drive',
   (x) => x.torque / (x.diameter / 2) + x.drive,
 )
-const each = line('force across each bolt', { force: 'force', count: 'count' }, 'force', 'force / count', (x) => x.force / x.count)
-const nearSoftening = line(
+const each = line.quotient('force across each bolt', { force: 'force', count: 'count' }, 'force')
+const nearSoftening = line.difference(
   'temperature near softening',
   { softening: 'temperature', margin: 'temperatureDifference' },
   'temperature',
-  'softening − margin',
-  (x) => x.softening - x.margin,
 )
 
 /** Pull on each bolt of the stack: the foot force tips the bracket about its edge. */

@@ -6,16 +6,8 @@ import { tapDepth } from '../motors/fields.js'
 import * as bolts from './fields.js'
 import { preload } from './values.js'
 
-const reach = line(
-  'thread in the metal',
-  { diameters: 'ratio', diameter: 'length' },
-  'length',
-  'diameters · diameter',
-  (x) => x.diameters * x.diameter,
-)
-const engaged = line('thread that engages', { needed: 'length', depth: 'length' }, 'length', 'min(needed, depth)', (x) =>
-  Math.min(x.needed, x.depth),
-)
+const reach = line.product('thread in the metal', { diameters: 'ratio', diameter: 'length' }, 'length')
+const engaged = line.smallest('thread that engages', { needed: 'length', depth: 'length' }, 'length')
 const screw = line(
   'length of a screw',
   { layers: { list: 'length' }, washer: 'length', thread: 'length' },
@@ -23,7 +15,7 @@ const screw = line(
   'sum(layers) + washer + thread',
   (x) => x.layers.reduce((sum, one) => sum + one, 0) + x.washer + x.thread,
 )
-const weaker = line('force that strips', { part: 'force', screw: 'force' }, 'force', 'min(part, screw)', (x) => Math.min(x.part, x.screw))
+const weaker = line.smallest('force that strips', { part: 'force', screw: 'force' }, 'force')
 
 /** Thread of a screw in the aluminium face of a motor, in diameters. */
 const diameters = constant('bolts.tappedDiameters', {

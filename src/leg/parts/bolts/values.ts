@@ -20,16 +20,8 @@ const clampedLength = line(
   'grip + washers · thickness',
   (x) => x.grip + x.washers * x.thickness,
 )
-const wideOf = line(
-  'diameter that counts as an infinite plate',
-  { wide: 'ratio', head: 'length' },
-  'length',
-  'wide · head',
-  (x) => x.wide * x.head,
-)
-const wider = line('nut bearing', { outerDiameter: 'length', headBearing: 'length' }, 'length', 'max(outerDiameter, headBearing)', (x) =>
-  Math.max(x.outerDiameter, x.headBearing),
-)
+const wideOf = line.product('diameter that counts as an infinite plate', { wide: 'ratio', head: 'length' }, 'length')
+const wider = line.largest('nut bearing', { outerDiameter: 'length', headBearing: 'length' }, 'length')
 
 /** Preload from the tightening torque. */
 export const preload = value('bolts.preload', ['boltGroup'], (use) => {

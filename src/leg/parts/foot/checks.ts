@@ -23,13 +23,7 @@ const flatAt = line(
   'length · sin(lift)',
   (x) => x.length * Math.sin(x.lift),
 )
-const toFlat = line(
-  'force that lays a toe flat',
-  { stiffness: 'linearStiffness', flat: 'length' },
-  'force',
-  'stiffness · flat',
-  (x) => x.stiffness * x.flat,
-)
+const toFlat = line.product('force that lays a toe flat', { stiffness: 'linearStiffness', flat: 'length' }, 'force')
 /** Strain that the material of a toe bears, in every stride of a season where they are counted. */
 const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
   const material = use(foot.material)

@@ -28,13 +28,7 @@ export const borne = line(
 export const halfSwing = line('half of the swing', { lowest: 'angle', highest: 'angle' }, 'angle', 'min(π, (highest − lowest) / 2)', (x) =>
   Math.min(Math.PI, (x.highest - x.lowest) / 2),
 )
-export const period = line(
-  'time of a stride',
-  { stance: 'time', dutyFactor: 'ratio' },
-  'time',
-  'stance / dutyFactor',
-  (x) => x.stance / x.dutyFactor,
-)
+export const period = line.quotient('time of a stride', { stance: 'time', dutyFactor: 'ratio' }, 'time')
 export const meanSpeed = line(
   'mean speed of the bearing',
   { turns: 'count', period: 'time' },
@@ -42,7 +36,7 @@ export const meanSpeed = line(
   '2 · π · turns / period',
   (x) => (2 * Math.PI * x.turns) / x.period,
 )
-export const allTurns = line('turns of a season', { cycles: 'count', turns: 'count' }, 'count', 'cycles · turns', (x) => x.cycles * x.turns)
+export const allTurns = line.product('turns of a season', { cycles: 'count', turns: 'count' }, 'count')
 export const lostOf = line(
   'interference lost',
   { assembly: 'length', now: 'length', least: 'length' },

@@ -15,13 +15,7 @@ const leaning = line(
   'force · (sin(min(π / 2, max(|from|, |to|))) + lateral)',
   (x) => x.force * (Math.sin(Math.min(Math.PI / 2, Math.max(Math.abs(x.from), Math.abs(x.to)))) + x.lateral),
 )
-const together = line(
-  'load of the hip shaft',
-  { shaftForce: 'force', footForce: 'force' },
-  'force',
-  'shaftForce + footForce',
-  (x) => x.shaftForce + x.footForce,
-)
+const together = line.sum('load of the hip shaft', { shaftForce: 'force', footForce: 'force' }, 'force')
 const levered = line(
   'load of the nearer bearing',
   { load: 'force', overhang: 'length', spacing: 'length', couple: 'torque' },
@@ -34,14 +28,8 @@ const levered = line(
 export const thrust = value('shaft.thrust', ['leg', 'event'], (use) =>
   use.run(leaning, { force: use(footForce), from: use(sidewaysFrom), to: use(sidewaysTo), lateral: use(stance).lateral }),
 )
-const ofBoth = line('force of both drives', { hip: 'force', knee: 'force' }, 'force', 'hip + knee', (x) => x.hip + x.knee)
-const withStage = line(
-  'force of both drives and of the second stage',
-  { both: 'force', stage: 'force' },
-  'force',
-  'both + stage',
-  (x) => x.both + x.stage,
-)
+const ofBoth = line.sum('force of both drives', { hip: 'force', knee: 'force' }, 'force')
+const withStage = line.sum('force of both drives and of the second stage', { both: 'force', stage: 'force' }, 'force')
 /** Force of the drives on the hip shaft: of the hip's, of the knee's where its drum sits on the hip axis too, and of belt or cord from there to the knee. */
 const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, at) => {
   const hip = use.at(shaftForce, { joint: hipOf(use, at.leg) })
@@ -50,13 +38,7 @@ const cordsOnShaft = value('shaft.cords', ['leg', 'event', 'air', 'age'], (use, 
   const joint = stageIn(use)
   return joint === undefined ? both : use.run(withStage, { both, stage: use.at(shaftForce, { joint }) })
 })
-const withSpring = line(
-  'load of the hip shaft with its spring',
-  { load: 'force', spring: 'force' },
-  'force',
-  'load + spring',
-  (x) => x.load + x.spring,
-)
+const withSpring = line.sum('load of the hip shaft with its spring', { load: 'force', spring: 'force' }, 'force')
 /** Force of cords, links and the hip's spring on the hip shaft. Crank, or pulley on the hip axis, and upper link press on it against each other, each in its own plane: both are counted. */
 export const shaftLoad = value('shaft.load', ['leg', 'event', 'air', 'age'], (use, at) => {
   const load = use.run(together, { shaftForce: use(cordsOnShaft), footForce: use(pinLoad) })

@@ -14,13 +14,7 @@ export const raceway = line(
   '(bore + outer) / 2 + share · (outer − bore)',
   (x) => (x.bore + x.outer) / 2 + x.share * (x.outer - x.bore),
 )
-const wide = line(
-  'diameter of the housing round the seat',
-  { ratio: 'ratio', outer: 'length' },
-  'length',
-  'ratio · outer',
-  (x) => x.ratio * x.outer,
-)
+const wide = line.product('diameter of the housing round the seat', { ratio: 'ratio', outer: 'length' }, 'length')
 export const presses = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )

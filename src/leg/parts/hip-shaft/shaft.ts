@@ -14,13 +14,9 @@ const moment = line(
   'force · arm + couple',
   (x) => x.force * x.arm + x.couple,
 )
-const weaker = line('force that strips either thread', { part: 'force', screw: 'force' }, 'force', 'min(part, screw)', (x) =>
-  Math.min(x.part, x.screw),
-)
-const held = line('diameter that holds the cap', { axle: 'length', head: 'length' }, 'length', 'min(axle, head)', (x) =>
-  Math.min(x.axle, x.head),
-)
-const axle = line('length of the axle', { width: 'length', play: 'length' }, 'length', 'width + play', (x) => x.width + x.play)
+const weaker = line.smallest('force that strips either thread', { part: 'force', screw: 'force' }, 'force')
+const held = line.smallest('diameter that holds the cap', { axle: 'length', head: 'length' }, 'length')
+const axle = line.sum('length of the axle', { width: 'length', play: 'length' }, 'length')
 
 /** Bending stress at the nearer bearing, over the root of the thread. */
 const bending = value('shaft.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>

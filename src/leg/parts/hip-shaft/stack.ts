@@ -12,13 +12,7 @@ import { clampLeft, flat, innerDiameter, key, keyShear, material, outerDiameter 
 import { bending, noStack, stackShaftChecks, torque } from './stack-shaft.js'
 import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
 
-const leftOf = line(
-  'clamp load left of the stack',
-  { preload: 'force', share: 'ratio' },
-  'force',
-  'preload · share',
-  (x) => x.preload * x.share,
-)
+const leftOf = line.product('clamp load left of the stack', { preload: 'force', share: 'ratio' }, 'force')
 
 const joint = value('stack.joint', [], (use) => {
   const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {

@@ -5,7 +5,7 @@ import * as links from '../links/fields.js'
 import { jointMotion, stride } from '../motion/values.js'
 import * as joint from './fields.js'
 
-const reachOf = line('length of both links', { upper: 'length', lower: 'length' }, 'length', 'upper + lower', (x) => x.upper + x.lower)
+const reachOf = line.sum('length of both links', { upper: 'length', lower: 'length' }, 'length')
 const nearerLimit = line(
   'angle to the nearer limit',
   { lowest: 'angle', highest: 'angle', from: 'angle', to: 'angle' },
@@ -13,13 +13,7 @@ const nearerLimit = line(
   'min(to − highest, lowest − from)',
   (x) => Math.min(x.to - x.highest, x.lowest - x.from),
 )
-const slopeOfForce = line(
-  'force along the ground over force across it',
-  { forward: 'force', vertical: 'force' },
-  'ratio',
-  'forward / vertical',
-  (x) => x.forward / x.vertical,
-)
+const slopeOfForce = line.quotient('force along the ground over force across it', { forward: 'force', vertical: 'force' }, 'ratio')
 
 const reach = value('leg.reach', ['leg'], (use, at) => {
   const [upper, lower] = use.all('link', { leg: at.leg }).map((link) => use.at(links.length, { link }))

@@ -11,13 +11,7 @@ const sizeOf = line('size of the torque that is held', { torque: 'torque' }, 'to
 const along = line('force on the foot', { vertical: 'force', forward: 'force' }, 'force', 'hypot(vertical, forward)', (x) =>
   Math.hypot(x.vertical, x.forward),
 )
-const squeezed = line(
-  'force along the upper link',
-  { foot: 'force', squeeze: 'force' },
-  'force',
-  'foot + squeeze',
-  (x) => x.foot + x.squeeze,
-)
+const squeezed = line.sum('force along the upper link', { foot: 'force', squeeze: 'force' }, 'force')
 
 /** The leg that a link belongs to is its only one so far. */
 const legOf = (use: Use<'link' | 'event'>): Of<'leg'> => use.all('leg')[0] as Of<'leg'>

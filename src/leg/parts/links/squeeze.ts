@@ -8,14 +8,8 @@ import { stageIn } from '../transmission/through-hip/stage.js'
 import * as links from './fields.js'
 import { strength } from './strength.js'
 
-const stressOf = line('stress in the upper link', { force: 'force', area: 'area' }, 'stress', 'force / area', (x) => x.force / x.area)
-const together = line(
-  'force that presses the upper link together',
-  { squeeze: 'force', foot: 'force' },
-  'force',
-  'squeeze + foot',
-  (x) => x.squeeze + x.foot,
-)
+const stressOf = line.quotient('stress in the upper link', { force: 'force', area: 'area' }, 'stress')
+const together = line.sum('force that presses the upper link together', { squeeze: 'force', foot: 'force' }, 'force')
 
 const stageOf = (use: Use<never>): Of<'joint'> => {
   const joint = stageIn(use)

@@ -22,13 +22,7 @@ const inShock = line(
   'max(0, min(1, 1 − (1 − share) · (warm − air) / (warm − cold)))',
   (x) => Math.max(0, Math.min(1, 1 - ((1 - x.share) * (x.warm - x.air)) / (x.warm - x.cold))),
 )
-const brittle = line(
-  'strength in a shock',
-  { strength: 'stress', share: 'ratio' },
-  'stress',
-  'strength · share',
-  (x) => x.strength * x.share,
-)
+const brittle = line.product('strength in a shock', { strength: 'stress', share: 'ratio' }, 'stress')
 /** Strength that a shock finds in the air. */
 export const shockStrength = value('link.shockStrength', ['link', 'event', 'air'], (use) =>
   use.run(brittle, {

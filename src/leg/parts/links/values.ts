@@ -9,13 +9,7 @@ import { linkage, mass as rodMass } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import * as link from './fields.js'
 
-const ofSheet = line(
-  'mass of a sheet',
-  { width: 'length', height: 'length', thickness: 'length', density: 'density' },
-  'mass',
-  'width · height · thickness · density',
-  (x) => x.width * x.height * x.thickness * x.density,
-)
+const ofSheet = line.product('mass of a sheet', { width: 'length', height: 'length', thickness: 'length', density: 'density' }, 'mass')
 const together = line(
   'mass of a link with what it carries',
   { bare: 'mass', carried: { list: 'mass' } },

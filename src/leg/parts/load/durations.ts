@@ -4,22 +4,10 @@ import * as load from './fields.js'
 
 type Read = Use<never>
 
-const underLoad = line('time under load', { time: 'time', dutyFactor: 'ratio' }, 'time', 'time · dutyFactor', (x) => x.time * x.dutyFactor)
-const stancePeriod = line(
-  'time of one stance',
-  { stepLength: 'length', speed: 'velocity' },
-  'time',
-  'stepLength / speed',
-  (x) => x.stepLength / x.speed,
-)
-const seasonStrides = line('strides of a season', { perDay: 'count', days: 'count' }, 'count', 'perDay · days', (x) => x.perDay * x.days)
-const seasonTime = line(
-  'time under load in a season',
-  { strides: 'count', stance: 'time' },
-  'time',
-  'strides · stance',
-  (x) => x.strides * x.stance,
-)
+const underLoad = line.product('time under load', { time: 'time', dutyFactor: 'ratio' }, 'time')
+const stancePeriod = line.quotient('time of one stance', { stepLength: 'length', speed: 'velocity' }, 'time')
+const seasonStrides = line.product('strides of a season', { perDay: 'count', days: 'count' }, 'count')
+const seasonTime = line.product('time under load in a season', { strides: 'count', stance: 'time' }, 'time')
 
 /** Time of one stance of the walk. */
 export const walkStanceTime = value('load.walkStanceTime', [], (use) =>

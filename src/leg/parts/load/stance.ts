@@ -30,21 +30,9 @@ export interface Stance {
 }
 
 const opposite = line('braking', { traction: 'ratio' }, 'ratio', '−traction', ({ traction }) => -traction)
-const landed = line(
-  'height at the end of a landing',
-  { touchDown: 'length', travel: 'length' },
-  'length',
-  'touchDown − travel',
-  (x) => x.touchDown - x.travel,
-)
+const landed = line.difference('height at the end of a landing', { touchDown: 'length', travel: 'length' }, 'length')
 const uphillTraction = line('traction up a slope', { slope: 'angle' }, 'ratio', 'tan(slope)', ({ slope }) => Math.tan(slope))
-const sidewaysOnSlope = line(
-  'force to the side across a slope',
-  { slope: 'ratio', push: 'ratio' },
-  'ratio',
-  'slope + push',
-  (x) => x.slope + x.push,
-)
+const sidewaysOnSlope = line.sum('force to the side across a slope', { slope: 'ratio', push: 'ratio' }, 'ratio')
 const acrossSlope = line(
   'gravity across a slope',
   { gravity: 'acceleration', slope: 'angle' },

@@ -23,7 +23,7 @@ export const modulusInAir = value('material.modulusInAir', ['material', 'event',
   relaxedModulus(use, material, use(airTemperature), use(duration)),
 )
 
-const longer = line('time of relaxation', { time: 'time', least: 'time' }, 'time', 'max(time, least)', (x) => Math.max(x.time, x.least))
+const longer = line.largest('time of relaxation', { time: 'time', least: 'time' }, 'time')
 /** Modulus that is left of a strain held in the air for the time under load, a day at least. */
 export const modulusAfterADay = value('material.modulusAfterADay', ['material', 'event', 'air'], (use, { material }) =>
   relaxedModulus(use, material, use(airTemperature), use.run(longer, { time: use(duration), least: use(day) })),

@@ -22,8 +22,8 @@ export const moisture = value('material.moisture', [], (use) => {
 const neededOf = (use: Use<'material'>, property: string, read: number | undefined): number => given.needed(use(given.name), property, read)
 const isRigid = (use: Use<'material'>): boolean => ['metal', 'magnet'].includes(use(given.family))
 
-const wetModulus = line('modulus in this moisture', { dry: 'modulus', share: 'ratio' }, 'modulus', 'dry · share', (x) => x.dry * x.share)
-const grown = line('growth by water', { water: 'ratio', perWater: 'ratio' }, 'ratio', 'water · perWater', (x) => x.water * x.perWater)
+const wetModulus = line.product('modulus in this moisture', { dry: 'modulus', share: 'ratio' }, 'modulus')
+const grown = line.product('growth by water', { water: 'ratio', perWater: 'ratio' }, 'ratio')
 
 /** Modulus in the state of moisture of the leg. */
 export const modulus = value('material.modulusNow', ['material'], (use) => {
@@ -118,13 +118,7 @@ export interface Bearing {
   readonly held?: boolean
 }
 
-const lesser = line(
-  'lower of the stresses for rupture and for strain',
-  { rupture: 'stress', strain: 'stress' },
-  'stress',
-  'min(rupture, strain)',
-  (x) => Math.min(x.rupture, x.strain),
-)
+const lesser = line.smallest('lower of the stresses for rupture and for strain', { rupture: 'stress', strain: 'stress' }, 'stress')
 
 /**
  * The stress that a material bears at a temperature for a time, and after load cycles: against rupture and, for a load that stays, within its design

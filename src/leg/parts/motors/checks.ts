@@ -8,20 +8,8 @@ import { sag } from '../supply/values.js'
 import * as motor from './fields.js'
 import { emfInAir, heat } from './heat.js'
 
-const hottest = line(
-  'hottest spot of the winding',
-  { winding: 'temperature', spot: 'temperatureDifference' },
-  'temperature',
-  'winding + spot',
-  (x) => x.winding + x.spot,
-)
-const shareOfCurrent = line(
-  'current of the swing',
-  { share: 'ratio', current: 'peakPhaseCurrent' },
-  'peakPhaseCurrent',
-  'share · current',
-  (x) => x.share * x.current,
-)
+const hottest = line.sum('hottest spot of the winding', { winding: 'temperature', spot: 'temperatureDifference' }, 'temperature')
+const shareOfCurrent = line.product('current of the swing', { share: 'ratio', current: 'peakPhaseCurrent' }, 'peakPhaseCurrent')
 
 /** The hottest spot of a winding above the mean of its phase. */
 const hotSpot = constant('motor.hotSpot', {
@@ -72,13 +60,7 @@ const speedWith = (use: At, backEmfConstant: number, peakPhaseCurrent: number): 
     phaseInductance: use(motor.phaseInductance),
     polePairs: use(motor.polePairs) ?? 1,
   }).speed
-const slower = line(
-  'slower of warm and cold magnets',
-  { warm: 'angularVelocity', cold: 'angularVelocity' },
-  'angularVelocity',
-  'min(warm, cold)',
-  (x) => Math.min(x.warm, x.cold),
-)
+const slower = line.smallest('slower of warm and cold magnets', { warm: 'angularVelocity', cold: 'angularVelocity' }, 'angularVelocity')
 /**
  * Speed at a share of the largest current. Strong magnets, as cold as the air, use up more of the voltage; weak ones need more current. The
  * slower of the two counts, so that a motor that warms up never looks faster.

@@ -6,13 +6,7 @@ import { coolingLaws, store } from '../plates/values.js'
 import * as motor from './fields.js'
 import { coldEmf, heatingTorque, ironLoss, loadedMotorSpeed, motorSpeed, motorTorque } from './values.js'
 
-const heatCapacity = line(
-  'heat capacity of the motor',
-  { mass: 'mass', specificHeat: 'specificHeat' },
-  'heatCapacity',
-  'mass · specificHeat',
-  (x) => x.mass * x.specificHeat,
-)
+const heatCapacity = line.product('heat capacity of the motor', { mass: 'mass', specificHeat: 'specificHeat' }, 'heatCapacity')
 const hottestPhase = line(
   'hottest phase of the winding',
   { mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },

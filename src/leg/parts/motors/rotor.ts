@@ -5,19 +5,11 @@ import { ownInertia, ratio, signedRatio } from '../transmission/questions.js'
 import { isThroughHip, stageIn } from '../transmission/through-hip/stage.js'
 import { rotorInertia } from './fields.js'
 
-const together = line(
-  'inertia that turns with the rotor',
-  { rotor: 'momentOfInertia', own: 'momentOfInertia' },
-  'momentOfInertia',
-  'rotor + own',
-  (x) => x.rotor + x.own,
-)
-const withWheel = line(
+const together = line.sum('inertia that turns with the rotor', { rotor: 'momentOfInertia', own: 'momentOfInertia' }, 'momentOfInertia')
+const withWheel = line.sum(
   'inertia of a drive as the joint feels it',
   { reflected: 'momentOfInertia', wheel: 'momentOfInertia' },
   'momentOfInertia',
-  'reflected + wheel',
-  (x) => x.reflected + x.wheel,
 )
 /** Inertia of a rotor with what turns with it: pinion, pulley, or input of a gearbox. */
 const turningWithRotor = value('motor.turningWithRotor', ['joint'], (use) => {

@@ -5,36 +5,12 @@ import { driveAlone, driveMotion } from '../motion/values.js'
 import { efficiency, ratio } from '../transmission/questions.js'
 import * as motor from './fields.js'
 
-const scattered = line(
-  'back-EMF of this motor',
-  { emf: 'backEmfConstant', scatter: 'ratio' },
-  'backEmfConstant',
-  'emf · scatter',
-  (x) => x.emf * x.scatter,
-)
-const noLoadSpeed = line(
-  'speed without load',
-  { voltage: 'voltage', speedConstant: 'speedConstant' },
-  'angularVelocity',
-  'voltage · speedConstant',
-  (x) => x.voltage * x.speedConstant,
-)
+const scattered = line.product('back-EMF of this motor', { emf: 'backEmfConstant', scatter: 'ratio' }, 'backEmfConstant')
+const noLoadSpeed = line.product('speed without load', { voltage: 'voltage', speedConstant: 'speedConstant' }, 'angularVelocity')
 const size = line('magnitude of a torque', { torque: 'torque' }, 'torque', '|torque|', ({ torque }) => Math.abs(torque))
-const withDrag = line('torque with drag', { raising: 'torque', drag: 'torque' }, 'torque', 'raising + drag', (x) => x.raising + x.drag)
-const atMotor = line(
-  'speed at the motor',
-  { speed: 'angularVelocity', ratio: 'ratio' },
-  'angularVelocity',
-  'speed · ratio',
-  (x) => x.speed * x.ratio,
-)
-const meanSpeed = line(
-  'mean speed of the motor',
-  { share: 'ratio', speed: 'angularVelocity' },
-  'angularVelocity',
-  'share · speed',
-  (x) => x.share * x.speed,
-)
+const withDrag = line.sum('torque with drag', { raising: 'torque', drag: 'torque' }, 'torque')
+const atMotor = line.product('speed at the motor', { speed: 'angularVelocity', ratio: 'ratio' }, 'angularVelocity')
+const meanSpeed = line.product('mean speed of the motor', { share: 'ratio', speed: 'angularVelocity' }, 'angularVelocity')
 
 /** Back-EMF constant with the magnets at 20 degC. */
 export const coldEmf = value('motor.coldEmf', ['motor'], (use) => {

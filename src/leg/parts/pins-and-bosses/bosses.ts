@@ -14,7 +14,7 @@ import { forceOnBoss, pinForce } from './loads.js'
 import { bossHoopStrength, bossInterlayerShear, bossStrength } from './strengths.js'
 
 const { boss, pin } = own
-const share = line('share of a length', { share: 'ratio', length: 'length' }, 'length', 'share · length', (x) => x.share * x.length)
+const share = line.product('share of a length', { share: 'ratio', length: 'length' }, 'length')
 const scatter = line(
   'scatter of the pin',
   { upper: 'length', lower: 'length', sigmas: 'ratio' },
@@ -22,9 +22,7 @@ const scatter = line(
   '(upper − lower) / sigmas',
   (x) => (x.upper - x.lower) / x.sigmas,
 )
-const atLeast = line('smallest chance that is resolved', { chance: 'ratio', least: 'ratio' }, 'ratio', 'max(chance, least)', (x) =>
-  Math.max(x.chance, x.least),
-)
+const atLeast = line.largest('smallest chance that is resolved', { chance: 'ratio', least: 'ratio' }, 'ratio')
 const drag = line(
   'torque of the eye that drags the pin',
   { friction: 'ratio', force: 'force', diameter: 'length' },
@@ -32,7 +30,7 @@ const drag = line(
   'friction · force · (diameter / 2)',
   (x) => x.friction * x.force * (x.diameter / 2),
 )
-const along = line('force along the pin', { share: 'ratio', force: 'force' }, 'force', 'share · force', (x) => x.share * x.force)
+const along = line.product('force along the pin', { share: 'ratio', force: 'force' }, 'force')
 const both = line('length of pin in both bosses', { engagement: 'length' }, 'length', '2 · engagement', (x) => 2 * x.engagement)
 
 const section = (use: Use<'joint' | 'event' | 'air' | 'age'>, stressConcentration: number) =>

@@ -14,13 +14,7 @@ const meanSize = line(
   'nominal + (upper + lower) / 2',
   (x) => x.nominal + (x.upper + x.lower) / 2,
 )
-const largestSize = line(
-  'largest diameter of the pin',
-  { nominal: 'length', upper: 'length' },
-  'length',
-  'nominal + upper',
-  (x) => x.nominal + x.upper,
-)
+const largestSize = line.sum('largest diameter of the pin', { nominal: 'length', upper: 'length' }, 'length')
 const smallestHole = line(
   'smallest hole',
   { hole: 'length', scatter: 'length', deviations: 'ratio' },
@@ -28,7 +22,7 @@ const smallestHole = line(
   'hole − deviations · scatter',
   (x) => x.hole - x.deviations * x.scatter,
 )
-const over = line('interference', { pin: 'length', hole: 'length' }, 'length', 'pin − hole', (x) => x.pin - x.hole)
+const over = line.difference('interference', { pin: 'length', hole: 'length' }, 'length')
 const notNegative = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )

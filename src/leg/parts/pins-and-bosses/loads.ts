@@ -9,21 +9,9 @@ import { linkage } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import { boss, eyeClearance, hipHasShaft, pin } from './fields.js'
 
-const together = line(
-  'force of drive and foot',
-  { shaftForce: 'force', footForce: 'force' },
-  'force',
-  'shaftForce + footForce',
-  (x) => x.shaftForce + x.footForce,
-)
+const together = line.sum('force of drive and foot', { shaftForce: 'force', footForce: 'force' }, 'force')
 
-const withStage = line(
-  'force of drive and second stage',
-  { shaftForce: 'force', stageForce: 'force' },
-  'force',
-  'shaftForce + stageForce',
-  (x) => x.shaftForce + x.stageForce,
-)
+const withStage = line.sum('force of drive and second stage', { shaftForce: 'force', stageForce: 'force' }, 'force')
 
 /**
  * Force of the transmission on the pin of a joint. The drum of a knee that is driven through the hip sits on the hip axis: its cord does not reach the
@@ -36,13 +24,7 @@ export const driveOnPin = value('pin.driveForce', ['joint', 'event', 'air', 'age
   const stageForce = use.at(shaftForce, { joint: stage })
   return isKnee ? stageForce : use.run(withStage, { shaftForce: use(shaftForce), stageForce })
 })
-const withSpring = line(
-  'force of drive, foot and spring',
-  { force: 'force', spring: 'force' },
-  'force',
-  'force + spring',
-  (x) => x.force + x.spring,
-)
+const withSpring = line.sum('force of drive, foot and spring', { force: 'force', spring: 'force' }, 'force')
 
 /** Force on the pin of a joint: transmission, links and spring together. */
 export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (use) => {

@@ -8,8 +8,8 @@ import { driveOnPin, forceOnBoss, pinForce, prised } from './loads.js'
 import { bossPressure, eyePressure, eyeStrength, mouthPressure, mouthStrength } from './pressures.js'
 import { bossStrength } from './strengths.js'
 
-const larger = line('larger stress', { one: 'stress', other: 'stress' }, 'stress', 'max(one, other)', (x) => Math.max(x.one, x.other))
-const smaller = line('smaller stress', { one: 'stress', other: 'stress' }, 'stress', 'min(one, other)', (x) => Math.min(x.one, x.other))
+const larger = line.largest('larger stress', { one: 'stress', other: 'stress' }, 'stress')
+const smaller = line.smallest('smaller stress', { one: 'stress', other: 'stress' }, 'stress')
 const borne = line(
   'stress borne',
   { stress: 'stress', reserve: 'ratio', most: 'ratio' },
@@ -34,20 +34,8 @@ const bending = (use: Loaded, force: number): number =>
     gap: use(pin.gap),
     lugThickness: use(pin.lugThickness),
   }).bendingStress
-const withCouple = line(
-  'bending stress with that of a couple',
-  { stress: 'stress', couple: 'stress' },
-  'stress',
-  'stress + couple',
-  (x) => x.stress + x.couple,
-)
-const againstCouple = line(
-  'bending stress against a couple',
-  { stress: 'stress', couple: 'stress' },
-  'stress',
-  'stress − couple',
-  (x) => x.stress - x.couple,
-)
+const withCouple = line.sum('bending stress with that of a couple', { stress: 'stress', couple: 'stress' }, 'stress')
+const againstCouple = line.difference('bending stress against a couple', { stress: 'stress', couple: 'stress' }, 'stress')
 /** Bending stress of a pin: at mid span, and where a couple bends it most, as if both were in one place. */
 const bendingStress = value('pin.bendingStress', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(withCouple, { stress: bending(use, use(pinForce)), couple: use(prised).bendingStress }),

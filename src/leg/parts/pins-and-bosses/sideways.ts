@@ -10,13 +10,7 @@ import { couple, prised } from './loads.js'
 import { eyePressure, eyeStrength, mouthPressure } from './pressures.js'
 import { bossHoopStrength } from './strengths.js'
 
-const atEdge = line(
-  'pressure at the edge of the eye',
-  { mean: 'stress', couple: 'stress' },
-  'stress',
-  'mean + couple',
-  (x) => x.mean + x.couple,
-)
+const atEdge = line.sum('pressure at the edge of the eye', { mean: 'stress', couple: 'stress' }, 'stress')
 const edgePressure = value('pin.eyeEdgePressure', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(atEdge, { mean: use(eyePressure), couple: use(prised).eyeEdgePressure }),
 )

@@ -8,12 +8,10 @@ import { unsettledRemark } from '../motors/checks.js'
 import { heat } from '../motors/heat.js'
 import * as plate from './fields.js'
 
-const belowLimit = line(
+const belowLimit = line.difference(
   'temperature that the plate bears',
   { limit: 'temperature', margin: 'temperatureDifference' },
   'temperature',
-  'limit − margin',
-  (x) => x.limit - x.margin,
 )
 
 const mountRise = value('plate.mountRise', ['joint', 'event', 'air'], (use) =>

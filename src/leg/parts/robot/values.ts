@@ -11,7 +11,7 @@ const unevenness = line(
   '1 + 2 · |forward| / spacing + 2 · |left| / width',
   (x) => 1 + (2 * Math.abs(x.forward)) / x.spacing + (2 * Math.abs(x.left)) / x.width,
 )
-const more = line('share of the most loaded leg', { share: 'ratio', over: 'ratio' }, 'ratio', 'share · over', (x) => x.share * x.over)
+const more = line.product('share of the most loaded leg', { share: 'ratio', over: 'ratio' }, 'ratio')
 const half = line('half of a distance', { distance: 'length' }, 'length', 'distance / 2', ({ distance }) => distance / 2)
 const nearer = line(
   'distance from the centre of mass to the nearer edge',
@@ -27,7 +27,7 @@ const across = line(
   'track + 2 · offset',
   (x) => x.track + 2 * x.offset,
 )
-const lesser = line('smaller slope', { along: 'angle', across: 'angle' }, 'angle', 'min(along, across)', (x) => Math.min(x.along, x.across))
+const lesser = line.smallest('smaller slope', { along: 'angle', across: 'angle' }, 'angle')
 
 /** Whether the centre of mass is off the middle of the feet. */
 const isOff = value('robot.isOff', [], (use) => use(robot.centreOfMassForward) !== 0 || use(robot.centreOfMassLeft) !== 0)

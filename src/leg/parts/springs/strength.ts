@@ -5,22 +5,10 @@ import { jointMotion } from '../motion/values.js'
 import * as spring from './fields.js'
 import { coil, springForce, stretchBetween, stretchOfTravel, windupBetween, windupOfTravel, wire } from './values.js'
 
-const shareOf = line(
-  'share of the strength of the wire',
-  { share: 'ratio', strength: 'stress' },
-  'stress',
-  'share · strength',
-  (x) => x.share * x.strength,
-)
+const shareOf = line.product('share of the strength of the wire', { share: 'ratio', strength: 'stress' }, 'stress')
 const halfLoop = line('radius of a full loop', { coilDiameter: 'length' }, 'length', 'coilDiameter / 2', (x) => x.coilDiameter / 2)
 const halfOf = line('half of a stress', { stress: 'stress' }, 'stress', 'stress / 2', ({ stress }) => stress / 2)
-const ultimateShear = line(
-  'ultimate shear strength of the wire',
-  { share: 'ratio', tensile: 'stress' },
-  'stress',
-  'share · tensile',
-  (x) => x.share * x.tensile,
-)
+const ultimateShear = line.product('ultimate shear strength of the wire', { share: 'ratio', tensile: 'stress' }, 'stress')
 const reversed = line(
   'equivalent fully reversed stress amplitude',
   { low: 'stress', high: 'stress', limit: 'stress', ultimate: 'stress' },
@@ -42,13 +30,7 @@ const onSeat = line(
   'torque / min(fixed, moving) / (wire · length)',
   (x) => x.torque / Math.min(x.fixed, x.moving) / (x.wire * x.length),
 )
-const slower = line(
-  'frequency of a load that counts as at rest',
-  { surge: 'frequency', share: 'ratio' },
-  'frequency',
-  'surge / share',
-  (x) => x.surge / x.share,
-)
+const slower = line.quotient('frequency of a load that counts as at rest', { surge: 'frequency', share: 'ratio' }, 'frequency')
 
 /** Where the wire of a spring is stressed. */
 export type Spot = 'torsion' | 'body' | 'hookBending' | 'hookShear'

@@ -7,37 +7,13 @@ import { hipOf, kneeOf } from '../motion/instances.js'
 import * as spring from './fields.js'
 import type { ExtensionLaw, SpringLaw, TorsionLaw } from './law.js'
 
-const bothLegs = line('both legs together', { fixed: 'length', moving: 'length' }, 'length', 'fixed + moving', (x) => x.fixed + x.moving)
-const ofTorsion = line(
-  'rate of this torsion spring',
-  { rate: 'torsionalStiffness', scatter: 'ratio' },
-  'torsionalStiffness',
-  'rate · scatter',
-  (x) => x.rate * x.scatter,
-)
-const ofExtension = line(
-  'rate of this extension spring',
-  { rate: 'linearStiffness', scatter: 'ratio' },
-  'linearStiffness',
-  'rate · scatter',
-  (x) => x.rate * x.scatter,
-)
-const ofTension = line(
-  'initial tension of this spring',
-  { tension: 'force', scatter: 'ratio' },
-  'force',
-  'tension · scatter',
-  (x) => x.tension * x.scatter,
-)
-const larger = line('larger angle', { one: 'angle', other: 'angle' }, 'angle', 'max(one, other)', (x) => Math.max(x.one, x.other))
-const smaller = line('smaller angle', { one: 'angle', other: 'angle' }, 'angle', 'min(one, other)', (x) => Math.min(x.one, x.other))
-const wound = line(
-  'torque of a wound spring',
-  { rate: 'torsionalStiffness', windup: 'angle' },
-  'torque',
-  'rate · windup',
-  (x) => x.rate * x.windup,
-)
+const bothLegs = line.sum('both legs together', { fixed: 'length', moving: 'length' }, 'length')
+const ofTorsion = line.product('rate of this torsion spring', { rate: 'torsionalStiffness', scatter: 'ratio' }, 'torsionalStiffness')
+const ofExtension = line.product('rate of this extension spring', { rate: 'linearStiffness', scatter: 'ratio' }, 'linearStiffness')
+const ofTension = line.product('initial tension of this spring', { tension: 'force', scatter: 'ratio' }, 'force')
+const larger = line.largest('larger angle', { one: 'angle', other: 'angle' }, 'angle')
+const smaller = line.smallest('smaller angle', { one: 'angle', other: 'angle' }, 'angle')
+const wound = line.product('torque of a wound spring', { rate: 'torsionalStiffness', windup: 'angle' }, 'torque')
 const onAxis = line(
   'force of both legs on the axis',
   { torque: 'torque', fixed: 'length', moving: 'length' },

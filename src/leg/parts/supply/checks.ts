@@ -4,9 +4,7 @@ import * as supply from './fields.js'
 import { sag } from './values.js'
 
 const drawn = line('current drawn', { current: 'current' }, 'current', 'max(current, 0)', ({ current }) => Math.max(current, 0))
-const available = line('current available', { limit: 'current', most: 'current' }, 'current', 'min(limit, most)', (x) =>
-  Math.min(x.limit, x.most),
-)
+const available = line.smallest('current available', { limit: 'current', most: 'current' }, 'current')
 
 // Beyond the most power the current that it would need keeps growing: a deeper brown-out has the lower reserve.
 const demand = value('supply.demand', ['leg', 'event', 'air'], (use) => use.run(drawn, { current: use(sag).neededCurrent }))

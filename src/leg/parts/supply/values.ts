@@ -5,13 +5,7 @@ import { heat } from '../motors/heat.js'
 import { legs } from '../robot/fields.js'
 import * as supply from './fields.js'
 
-const losses = line(
-  'losses other than copper',
-  { iron: 'power', switching: 'power', conduction: 'power' },
-  'power',
-  'iron + switching + conduction',
-  (x) => x.iron + x.switching + x.conduction,
-)
+const losses = line.sum('losses other than copper', { iron: 'power', switching: 'power', conduction: 'power' }, 'power')
 const ofAll = line(
   'power of all legs and of the electronics',
   { legs: 'count', drives: { list: 'power' }, electronics: 'power' },

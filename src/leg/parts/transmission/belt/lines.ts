@@ -8,25 +8,11 @@ export const pitchRadius = line(
   'pitch · teeth / (2 · π)',
   (x) => (x.pitch * x.teeth) / (2 * Math.PI),
 )
-export const quotient = line('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio', 'large / small', (x) => x.large / x.small)
+export const quotient = line.quotient('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio')
 export const inverse = line('ratio of the pulleys', { large: 'count', small: 'count' }, 'ratio', 'small / large', (x) => x.small / x.large)
-export const fewer = line('teeth that share the load', { inMesh: 'count', most: 'count' }, 'count', 'min(inMesh, most)', (x) =>
-  Math.min(x.inMesh, x.most),
-)
-export const asSet = line(
-  'pretension of the belt as it is set',
-  { pretension: 'force', scatter: 'ratio' },
-  'force',
-  'pretension · scatter',
-  (x) => x.pretension * x.scatter,
-)
-export const aged = line(
-  'pretension of the belt after a year',
-  { set: 'force', left: 'ratio' },
-  'force',
-  'set · left',
-  (x) => x.set * x.left,
-)
+export const fewer = line.smallest('teeth that share the load', { inMesh: 'count', most: 'count' }, 'count')
+export const asSet = line.product('pretension of the belt as it is set', { pretension: 'force', scatter: 'ratio' }, 'force')
+export const aged = line.product('pretension of the belt after a year', { set: 'force', left: 'ratio' }, 'force')
 export const kept = line(
   'pretension of the belt at this temperature and age',
   { aged: 'force', change: 'force' },
@@ -34,7 +20,7 @@ export const kept = line(
   'max(0, aged + change)',
   (x) => Math.max(0, x.aged + x.change),
 )
-export const pull = line('pull of the belt', { torque: 'torque', radius: 'length' }, 'force', 'torque / radius', (x) => x.torque / x.radius)
+export const pull = line.quotient('pull of the belt', { torque: 'torque', radius: 'length' }, 'force')
 export const taut = line('tension of the taut span', { rest: 'force', pull: 'force' }, 'force', 'max(rest + pull / 2, pull)', (x) =>
   Math.max(x.rest + x.pull / 2, x.pull),
 )
@@ -70,13 +56,7 @@ export const shift = line(
   '|teeth · pitch · (1 + tension / rigidity) − path| / (2 · span / axes)',
   (x) => Math.abs(x.teeth * x.pitch * (1 + x.tension / x.rigidity) - x.path) / ((2 * x.span) / x.axes),
 )
-export const between = line(
-  'width of a tooth of the pulley',
-  { pitch: 'length', tooth: 'length' },
-  'length',
-  'pitch − tooth',
-  (x) => x.pitch - x.tooth,
-)
+export const between = line.difference('width of a tooth of the pulley', { pitch: 'length', tooth: 'length' }, 'length')
 export const bending = line(
   'bending stress of a tooth of the pulley',
   { force: 'force', teeth: 'count', height: 'length', width: 'length', root: 'length' },
@@ -91,27 +71,9 @@ export const together = line(
   'small + large + perLength · length',
   (x) => x.small + x.large + x.perLength * x.length,
 )
-export const ofBelt = line(
-  'mass of the belt',
-  { perLength: 'massPerLength', length: 'length' },
-  'mass',
-  'perLength · length',
-  (x) => x.perLength * x.length,
-)
-export const ofTeeth = line(
-  'force that the teeth bear',
-  { each: 'force', teeth: 'count' },
-  'force',
-  'each · teeth',
-  (x) => x.each * x.teeth,
-)
-export const once = line(
-  'force that the belt bears once',
-  { strength: 'force', factor: 'ratio' },
-  'force',
-  'strength / factor',
-  (x) => x.strength / x.factor,
-)
+export const ofBelt = line.product('mass of the belt', { perLength: 'massPerLength', length: 'length' }, 'mass')
+export const ofTeeth = line.product('force that the teeth bear', { each: 'force', teeth: 'count' }, 'force')
+export const once = line.quotient('force that the belt bears once', { strength: 'force', factor: 'ratio' }, 'force')
 export const withSpeed = line(
   'tension with what its speed adds',
   { taut: 'force', perLength: 'massPerLength', radius: 'length', speed: 'angularVelocity' },

@@ -30,8 +30,8 @@ const hub = line(
   'min(2 · centre − cord, bores · bore)',
   (x) => Math.min(2 * x.centre - x.cord, x.bores * x.bore),
 )
-const bending = line('bending moment of the hub', { force: 'force', arm: 'length' }, 'torque', 'force · arm', (x) => x.force * x.arm)
-const clamp = line('clamp load of the through-bolts', { bolts: 'count', each: 'force' }, 'force', 'bolts · each', (x) => x.bolts * x.each)
+const bending = line.product('bending moment of the hub', { force: 'force', arm: 'length' }, 'torque')
+const clamp = line.product('clamp load of the through-bolts', { bolts: 'count', each: 'force' }, 'force')
 const holes = line(
   'share of the section that holes take',
   { bolts: 'count', hole: 'length', outer: 'length', bore: 'length' },

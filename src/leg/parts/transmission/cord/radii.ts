@@ -8,7 +8,7 @@ const centreLine = line(
   '(groove + cord) / 2',
   (x) => (x.groove + x.cord) / 2,
 )
-const quotient = line('ratio on the centre lines', { drum: 'length', pinion: 'length' }, 'ratio', 'drum / pinion', (x) => x.drum / x.pinion)
+const quotient = line.quotient('ratio on the centre lines', { drum: 'length', pinion: 'length' }, 'ratio')
 
 /** Radius of the pinion to the centre line of the cord. */
 export const pinionRadius = value(

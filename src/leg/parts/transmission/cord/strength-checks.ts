@@ -8,13 +8,7 @@ import * as cord from './fields.js'
 import { smallerRadius } from './radii.js'
 import { peakTension, pretension, windup } from './values.js'
 
-const share = line(
-  'sustained tension of the fibre',
-  { share: 'ratio', strength: 'force' },
-  'force',
-  'share · strength',
-  (x) => x.share * x.strength,
-)
+const share = line.product('sustained tension of the fibre', { share: 'ratio', strength: 'force' }, 'force')
 
 /** Ratio of the smaller pulley to the cord diameter: that of the pinion, but for a cord along a link. */
 export const bendRatio = value('cord.bendRatio', ['joint'], (use) =>

@@ -24,14 +24,8 @@ const onDrum = line(
   'min(to − from, 2 · arc)',
   (x) => Math.min(x.to - x.from, 2 * x.arc),
 )
-const asSet = line(
-  'pretension as it is set',
-  { pretension: 'force', scatter: 'ratio' },
-  'force',
-  'pretension · scatter',
-  (x) => x.pretension * x.scatter,
-)
-const agedTension = line('pretension after relaxation', { set: 'force', left: 'ratio' }, 'force', 'set · left', (x) => x.set * x.left)
+const asSet = line.product('pretension as it is set', { pretension: 'force', scatter: 'ratio' }, 'force')
+const agedTension = line.product('pretension after relaxation', { set: 'force', left: 'ratio' }, 'force')
 const kept = line(
   'pretension at this temperature and age',
   { aged: 'force', change: 'force', least: 'force' },
@@ -39,13 +33,7 @@ const kept = line(
   'max(least, aged + change)',
   (x) => Math.max(x.least, x.aged + x.change),
 )
-const largest = line(
-  'largest tension in and after travel',
-  { loaded: 'force', travelled: 'force', cycled: 'force' },
-  'force',
-  'max(loaded, travelled, cycled)',
-  (x) => Math.max(x.loaded, x.travelled, x.cycled),
-)
+const largest = line.largest('largest tension in and after travel', { loaded: 'force', travelled: 'force', cycled: 'force' }, 'force')
 /** Arcs and spans of a drive. */
 export const geometry = value('cord.geometry', ['joint'], (use) =>
   use.run(pulleyGeometry, {

@@ -9,9 +9,9 @@ import { unlessClamped } from './holding-checks.js'
 import { ratio } from './radii.js'
 import { branchArc, geometry, pretension, windup } from './values.js'
 
-const difference = line('difference of the tensions', { taut: 'force', slack: 'force' }, 'force', 'taut − slack', (x) => x.taut - x.slack)
+const difference = line.difference('difference of the tensions', { taut: 'force', slack: 'force' }, 'force')
 
-const ofADay = line('drift of a day', { drift: 'angle', strides: 'count' }, 'angle', 'drift · strides', (x) => x.drift * x.strides)
+const ofADay = line.product('drift of a day', { drift: 'angle', strides: 'count' }, 'angle')
 
 const leastSlack = line(
   'least slack tension',

@@ -25,22 +25,10 @@ const pitchRadius = line(
   'module · teeth / 2',
   (x) => (x.module * x.teeth) / 2,
 )
-const tipRadius = line(
-  'tip radius',
-  { pitchRadius: 'length', module: 'length' },
-  'length',
-  'pitchRadius + module',
-  (x) => x.pitchRadius + x.module,
-)
-const axes = line('distance of the axes', { pinion: 'length', wheel: 'length' }, 'length', 'pinion + wheel', (x) => x.pinion + x.wheel)
-const quotient = line('ratio of the teeth', { wheel: 'count', pinion: 'count' }, 'ratio', 'wheel / pinion', (x) => x.wheel / x.pinion)
-const pitchSpeed = line(
-  'speed at the pitch circle',
-  { radius: 'length', speed: 'angularVelocity' },
-  'velocity',
-  'radius · speed',
-  (x) => x.radius * x.speed,
-)
+const tipRadius = line.sum('tip radius', { pitchRadius: 'length', module: 'length' }, 'length')
+const axes = line.sum('distance of the axes', { pinion: 'length', wheel: 'length' }, 'length')
+const quotient = line.quotient('ratio of the teeth', { wheel: 'count', pinion: 'count' }, 'ratio')
+const pitchSpeed = line.product('speed at the pitch circle', { radius: 'length', speed: 'angularVelocity' }, 'velocity')
 const passes = line(
   'load cycles of a tooth of the pinion',
   { cycles: 'count', ratio: 'ratio', stroke: 'angle' },
@@ -48,14 +36,8 @@ const passes = line(
   'cycles · (1 + ratio · stroke / (2 · π))',
   (x) => x.cycles * (1 + (x.ratio * x.stroke) / (2 * Math.PI)),
 )
-const warmer = line(
-  'warmer of now and after a walk',
-  { now: 'temperature', walked: 'temperature' },
-  'temperature',
-  'max(now, walked)',
-  (x) => Math.max(x.now, x.walked),
-)
-const both = line('mass of both gears', { pinion: 'mass', wheel: 'mass' }, 'mass', 'pinion + wheel', (x) => x.pinion + x.wheel)
+const warmer = line.largest('warmer of now and after a walk', { now: 'temperature', walked: 'temperature' }, 'temperature')
+const both = line.sum('mass of both gears', { pinion: 'mass', wheel: 'mass' }, 'mass')
 
 const radiusOf = (id: string, teeth: Value<number, 'joint'>) =>
   value(id, ['joint'], (use) => use.run(pitchRadius, { module: use(gear.module), teeth: use(teeth) }))

@@ -5,13 +5,7 @@ import type { Transmission } from '../questions.js'
 import * as box from './fields.js'
 
 const against = line('turns of the motor against the joint', { ratio: 'ratio' }, 'ratio', '−ratio', (x) => -x.ratio)
-const wound = line(
-  'windup of a gearbox',
-  { torque: 'torque', stiffness: 'torsionalStiffness' },
-  'angle',
-  'torque / stiffness',
-  (x) => x.torque / x.stiffness,
-)
+const wound = line.quotient('windup of a gearbox', { torque: 'torque', stiffness: 'torsionalStiffness' }, 'angle')
 
 /** A gearbox by the numbers of its sheet. */
 export const gearboxTransmission: Transmission = {

@@ -9,7 +9,7 @@ import { linkage } from '../through-hip/fields.js'
 import { isThroughHip, stageIn } from '../through-hip/stage.js'
 import * as output from './fields.js'
 
-const reachOf = line('length of both links', { upper: 'length', lower: 'length' }, 'length', 'upper + lower', (x) => x.upper + x.lower)
+const reachOf = line.sum('length of both links', { upper: 'length', lower: 'length' }, 'length')
 const tilting = line(
   'moment that tilts the output of a drive',
   { force: 'force', overhang: 'length', thrust: 'force', reach: 'length' },
@@ -17,19 +17,15 @@ const tilting = line(
   'force · overhang + thrust · reach',
   (x) => x.force * x.overhang + x.thrust * x.reach,
 )
-const byDrum = line(
+const byDrum = line.product(
   'moment of the drum on the hip axis about the bearings of its drive',
   { force: 'force', overhang: 'length' },
   'torque',
-  'force · overhang',
-  (x) => x.force * x.overhang,
 )
-const besideLinks = line(
+const besideLinks = line.sum(
   'moment that tilts the output of the drive of the hip, with that of a rod beside the links',
   { leg: 'torque', rod: 'torque' },
   'torque',
-  'leg + rod',
-  (x) => x.leg + x.rod,
 )
 
 /** Whether the output turns the drum or crank on the hip axis of a knee that is driven from there, instead of its joint. */

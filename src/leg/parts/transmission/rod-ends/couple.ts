@@ -20,4 +20,4 @@ export const inPlane = value('rod.isInPlane', [], (use) =>
   use(rod.planeOffset) === 0 ? 'the rod is in the plane of the links' : undefined,
 )
 /** The couple of a foot that is pushed to the side, and of a rod beside the links. */
-export const withRod = line('couples of foot and rod', { foot: 'torque', rod: 'torque' }, 'torque', 'foot + rod', (x) => x.foot + x.rod)
+export const withRod = line.sum('couples of foot and rod', { foot: 'torque', rod: 'torque' }, 'torque')

@@ -16,10 +16,8 @@ import { movingShare, yieldShare } from '../../pins-and-bosses/fields.js'
 import { shearShare } from '../cord/anchor.js'
 import * as rod from './fields.js'
 
-const larger = line('larger force of the rod', { pull: 'force', push: 'force' }, 'force', 'max(pull, push)', (x) =>
-  Math.max(x.pull, x.push),
-)
-const stressOf = line('stress in the rod', { force: 'force', area: 'area' }, 'stress', 'force / area', (x) => x.force / x.area)
+const larger = line.largest('larger force of the rod', { pull: 'force', push: 'force' }, 'force')
+const stressOf = line.quotient('stress in the rod', { force: 'force', area: 'area' }, 'stress')
 
 /** Force of the rod in an event, without its sign. */
 export const force = value('rod.force', ['leg', 'event'], (use) => {

@@ -23,17 +23,9 @@ const sum = line(
   'first + ratio · second',
   (x) => x.first + x.ratio * x.second,
 )
-const atDrum = line(
-  'torque of the knee at the drum on the hip axis',
-  { torque: 'torque', ratio: 'ratio' },
-  'torque',
-  'torque / ratio',
-  (x) => x.torque / x.ratio,
-)
-const less = line('lesser of both torques', { first: 'torque', second: 'torque' }, 'torque', 'min(first, second)', (x) =>
-  Math.min(x.first, x.second),
-)
-const both = line('efficiency of both stages', { first: 'ratio', second: 'ratio' }, 'ratio', 'first · second', (x) => x.first * x.second)
+const atDrum = line.quotient('torque of the knee at the drum on the hip axis', { torque: 'torque', ratio: 'ratio' }, 'torque')
+const less = line.smallest('lesser of both torques', { first: 'torque', second: 'torque' }, 'torque')
+const both = line.product('efficiency of both stages', { first: 'ratio', second: 'ratio' }, 'ratio')
 
 /** The second stage of a joint's drive; absent where it has one stage. */
 const secondOf = (use: Use<'joint'>, joint: Of<'joint'>): Of<'joint'> | undefined =>
