@@ -17,8 +17,8 @@ const leg = benchLeg(
 describe('the cautious limit', () => {
   test('is that of a print where a print may be weak, although a cord governs at typical values', () => {
     const never = controlSheet(document).joints.knee.currentLimits.at(-1)!
-    expect(never.protects).toMatch(/cord\.slack/)
-    expect(never.cautiousBy).toMatch(/boss\.mouth/)
+    expect(never.protects).toMatch(/loses the tension of its slack span/)
+    expect(never.cautiousBy).toMatch(/^mouth of the boss: is crushed/)
     expect(never.cautious.si).toBeLessThan(never.peakPhase.si / 2)
   })
 
@@ -52,7 +52,7 @@ test('a drum that unwinds its anchor fails its check, and the assembly plan repo
   const far = withFields(document, { 'joints.hip.range': ['-170 deg', '100 deg'], 'joints.hip.drive.pinion.length': '20 mm' })
   expect(wrap(far).reserve).toBeLessThan(1)
   expect(wrap(far).demand.in('deg')).toBeCloseTo(135 + 10, 9)
-  expect(assemblyPlan(far).problems.join()).toMatch(/hip: at one end of its travel only 6\.\d+ deg of wrap/)
+  expect(assemblyPlan(far).problems.join()).toMatch(/hip: at one end of its travel only 6\.\d+° of wrap/)
 })
 
 test('a pinion that unwinds to its clamp fails its check, and the assembly plan reports the same', () => {

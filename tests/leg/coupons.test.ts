@@ -7,7 +7,6 @@ import { materialState } from '../../src/leg/material-state.js'
 import { pinSizeAt } from '../../src/leg/numbers.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
 import { couponPicture } from '../../src/leg/plans/coupon-pictures.js'
-import { sheetWords } from '../../src/leg/plans/sheet-words.js'
 import { materialOf } from '../../src/leg/schema/tables.js'
 import { clampLoadAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
@@ -33,7 +32,7 @@ describe('the kit', () => {
       expect(one.how.length).toBeGreaterThan(80)
       expect(one.caution.length).toBeGreaterThan(20)
       expect(one.csv).toContain(`# log: ${one.log}\n`)
-      expect(text).toContain(sheetWords(one.how))
+      expect(text).toContain(one.how)
       const { svg, table } = couponPicture(bench, one)
       expect(svg).toMatch(/^<svg/)
       expect(table!.rows.length).toBeGreaterThan(2)

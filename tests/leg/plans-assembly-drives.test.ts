@@ -87,7 +87,7 @@ describe('gears, gearboxes and direct drives', () => {
 
   test('the gearbox is ordered by its sheet and coupled before the link goes on', () => {
     const { parts, before, steps } = of(plan, 'hip')
-    expect(parts[0]!.size).toMatch(/ratio 6, 2.5 N m at all times, 6 N m for a moment, play of at most 0.3 deg/)
+    expect(parts[0]!.size).toMatch(/ratio 6, 2.5 N m at all times, 6 N m for a moment, play of at most 0.3°/)
     expect(before.join(' ')).toMatch(/6 turns turn the output once, the same way as it/)
     const order = plan.steps.map((step) => [before[1], steps[0]].indexOf(step)).filter((at) => at >= 0)
     expect(order).toEqual([0, 1])

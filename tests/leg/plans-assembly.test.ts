@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { assemblyPlan, assemblyText, assess, describeLeg, htmlPlans, shoppingCsv, withFields } from '../../src/leg/index.js'
-import { sheetWords } from '../../src/leg/plans/sheet-words.js'
+import { shown } from '../../src/leg/plans/sheet-units.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -130,7 +130,7 @@ describe('what a workshop needs besides the drawing', () => {
     expect(plan.cuts.pins[0]!.catalogue!.in('mm')).toBeCloseTo(35, 9)
     const long = assemblyPlan(withFields(leg, { 'pins.hip.lugThickness': '17 mm' })).cuts.pins[0]!
     expect(long.catalogue!.in('mm')).toBeCloseTo(40, 9)
-    expect(long.fit).toMatch(/sticks out by 400/)
+    expect(long.fit).toMatch(/sticks out by 0.4 mm/)
   })
 
   test('a screw into a motor has a longest length, and none is bought that passes it', () => {
@@ -207,7 +207,7 @@ describe('the picture of each winding', () => {
       const figure = page.slice(page.indexOf(`<figure id=winding-${joint}>`))
       const own = figure.slice(0, figure.indexOf('</figure>'))
       expect(own).toMatch(/<svg [^>]*class="?drawing/)
-      expect(own).toContain(`Lay the cord with the ${joint} held at ${sheetWords(String(layAt))}`)
+      expect(own).toContain(`Lay the cord with the ${joint} held at ${shown(layAt)}`)
       expect(own).toContain('lies counter-clockwise on the drum and clockwise on the pinion')
       expect(own).toContain(`Lay ${Number(halfTurns.si.toPrecision(3))} turns to each side`)
       expect(own).toContain(`${Math.round(leastDrumWrap.in('deg'))}° of wrap`)

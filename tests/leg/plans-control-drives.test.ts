@@ -39,7 +39,7 @@ describe('belts', () => {
     // The spans share the pull at rest: one tightens as the other slackens.
     expect(knee.homing.tolerance.si).toBeCloseTo((2 * wound + knee.freePlay.si) / step + 1, 6)
     expect(knee.homing.writeAtStops[1].si).toBeCloseTo(6 * (120 * degree + wound + knee.freePlay.si / 2), 9)
-    expect(knee.homing.procedure.join(' ')).toMatch(/each tooth turns the joint by 3.333 deg/)
+    expect(knee.homing.procedure.join(' ')).toMatch(/each tooth turns the joint by 3.333°/)
   })
 
   test('the absolute maximum is the jump of the coldest and oldest belt, cold magnets giving the most torque', () => {
@@ -49,7 +49,7 @@ describe('belts', () => {
     const jump = calculation.get(blowTorque, at) as number
     const cold = bench.x.loadCases.airs.cold!.temperature
     const never = knee.currentLimits.at(-1)!
-    expect(never.protects).toMatch(/belt.jump/)
+    expect(never.protects).toMatch(/^tooth belt: .* jumps a tooth$/)
     expect(never.condition).toMatch(/belt a year old/)
     expect(never.peakPhase.si * 6 * coldTorqueConstants(bench, 'knee', cold).typical).toBeCloseTo(jump, 3)
   })
@@ -82,7 +82,7 @@ describe('a gearbox and a pair of gears', () => {
   test('the absolute maximum is the peak torque of the gearbox, losses not counted', () => {
     const bench = benchLeg(geared)
     const never = hip.currentLimits.at(-1)!
-    expect(never.protects).toMatch(/gearbox.peak/)
+    expect(never.protects).toMatch(/^gearbox: breaks in a rare hard load$/)
     const most = Math.max(
       ...['cold', 'normal', 'hot'].map((air) => coldTorqueConstants(bench, 'hip', bench.x.loadCases.airs[air]!.temperature).typical),
     )
@@ -92,7 +92,7 @@ describe('a gearbox and a pair of gears', () => {
   test('a weaker wheel takes the limit of the knee down to its teeth', () => {
     const thin = sheetOf(withFields(geared, { 'joints.knee.drive.faceWidth': '3 mm' }))
     const never = thin.joints.knee.currentLimits.at(-1)!
-    expect(never.protects).toMatch(/gear\.(wheel|pinion)Bending/)
+    expect(never.protects).toMatch(/^tooth of the (wheel|pinion): breaks off at its root$/)
     expect(never.peakPhase.si).toBeLessThan(knee.currentLimits.at(-1)!.peakPhase.si)
   })
 

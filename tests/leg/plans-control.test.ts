@@ -51,8 +51,8 @@ describe('against calculations by hand', () => {
     const x = { axialRigidity: cord.axialRigidity, pretension, pinionRadius, drumRadius, span, pinionWrap, friction, slackShare: 0.01 }
     const end = { drumWrapTaut: drumWrap + travel / 2, drumWrapSlack: drumWrap - travel / 2, hold: 'clampedMidPinion' as const }
     expect(never.jointTorque.si).toBeCloseTo(slackTorque.si({ ...x, ...end }).torque, 6)
-    expect(never.protects).toMatch(/cord.slack/)
-    expect(never.condition).toBe('air of -2 degC, cord a year old, pretension set 5 % too low')
+    expect(never.protects).toMatch(/loses the tension of its slack span/)
+    expect(never.condition).toBe('air of -2 °C, cord a year old, pretension set 5 % too low')
     // The motor as cold as the air, −0.11 %/K of remanence, no loss counted: the cord may get all of its torque.
     const kt = (1.5 / Math.sqrt(3) / 110) * (60 / (2 * Math.PI)) * (1 + 0.0011 * 22)
     expect(never.peakPhase.si).toBeCloseTo(never.jointTorque.si / (kt * 5.6), 6)
@@ -76,16 +76,15 @@ describe('current limits', () => {
     const [little, much] = [asked(10), asked(20)]
     const mass = [10 + (10 * (held.jointTorque.si - little)) / (much - little), 'kg']
     const heavier = assess(withFields(leg, { ...inHotAir, 'robot.mass': mass }), { cases: ['stand'] })
-    const id = /\((\S+)\)$/.exec(held.protects)![1]
-    const check = heavier.checks.find((one) => one.id === id && (one.joint ?? 'knee') === 'knee')!
+    const check = heavier.checks.find((one) => `${one.part}: ${one.mode}` === held.protects && (one.joint ?? 'knee') === 'knee')!
     expect(check.reserve).toBeCloseTo(1, 5)
   })
 
   test('a winding that sheds nothing allows the same I²t: half the time, √2 times the current', () => {
     const limits = controlSheet(leg, { durations: ['1 s', '2 s'], copperMass: '2 g' }).joints.knee.currentLimits
     const [short, long] = [limits[1]!, limits[2]!]
-    expect(short.protects).toMatch(/motor.winding/)
-    expect(long.protects).toMatch(/motor.winding/)
+    expect(short.protects).toMatch(/motor winding: reaches its class/)
+    expect(long.protects).toMatch(/motor winding: reaches its class/)
     expect(short.peakPhase.si / long.peakPhase.si).toBeCloseTo(Math.SQRT2, 10)
   })
 
@@ -154,12 +153,14 @@ describe('current limits', () => {
       'bosses.hipBoss.material': 'aluminium 6061-T6',
     })
     const pulse = controlSheet(strong).joints.knee.currentLimits.find(({ duration }) => duration?.in('s') === 60)!
-    for (const text of [pulse.protects, pulse.cautiousBy]) expect(text).toMatch(/motor.winding/)
+    for (const text of [pulse.protects, pulse.cautiousBy]) expect(text).toMatch(/motor winding: reaches its class/)
     expect(pulse.cautious.si).toBeLessThan(0.98 * pulse.peakPhase.si)
   })
 
   test('a check that fails without any torque only at the unfavourable ends is named as well', () => {
-    expect(knee.failsAtAnyCurrent.join()).toMatch(/pin.bearingTongue\), with uncertain values at their unfavourable ends/)
+    expect(knee.failsAtAnyCurrent.join()).toMatch(
+      /link eye on the pin: wears oval under the pin, with uncertain values at their unfavourable ends/,
+    )
   })
 
   test('a motor whose temperatures do not converge on a walk has no pulse left', () => {
@@ -180,8 +181,8 @@ describe('current limits', () => {
     // Its friction holds next to nothing in the cold: the sheet says so instead of printing the limit of a warm room.
     for (const joint of ['hip', 'knee'] as const) {
       const never = controlSheet(read('mudflat-leg-first')).joints[joint].currentLimits.at(-1)!
-      expect(never.protects).toMatch(/cord.slip/)
-      expect(never.condition).toMatch(/air of -2 degC, cord a year old/)
+      expect(never.protects).toMatch(/^cord on the pinion: slips$/)
+      expect(never.condition).toMatch(/air of -2 °C, cord a year old/)
     }
   })
 })
@@ -265,9 +266,9 @@ describe('the first start', () => {
       // Its cord slips in the cold at less than what turns the leg.
       expect(Math.min(homing.current.si, signTest.current.si)).toBeGreaterThan(cautious.si)
       expect(beyondMaximum).toEqual([
-        expect.stringMatching(/^The sign test .*cord.slip/),
-        expect.stringMatching(/^The homing run .*cord.slip/),
-        expect.stringMatching(/^Standing .*cord.slip/),
+        expect.stringMatching(/^The sign test .*cord on the pinion: slips/),
+        expect.stringMatching(/^The homing run .*cord on the pinion: slips/),
+        expect.stringMatching(/^Standing .*cord on the pinion: slips/),
       ])
       expect(controlText(weak)).toContain(`Beyond the absolute maximum of the ${joint}`)
     }

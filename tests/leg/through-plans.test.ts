@@ -44,7 +44,7 @@ describe.each(legs)('the control sheet of a knee behind a %s', (_, leg, ratio) =
 test('the current limits protect the belt along the upper link, and a weaker one lowers them', () => {
   const limit = (leg: typeof beltRevised) => controlSheet(leg).joints.knee.currentLimits.find(({ what }) => what === 'absolute maximum')!
   const now = limit(beltRevised)
-  expect(now.protects).toContain('kneeBelt.jump')
+  expect(now.protects).toContain('tooth belt along the upper link: climbs out of the small pulley and jumps a tooth')
   const weaker = limit(withFields(beltRevised, { 'joints.knee.through.pretension': '600 N' }))
   expect(weaker.peakPhase.si).toBeLessThan(0.8 * now.peakPhase.si)
 })
@@ -83,7 +83,7 @@ describe('the assembly plan', () => {
     // Three turns, and what the crossed spans wrap around the drum on the hip axis: half a turn and twice their lean.
     const lean = Math.asin((0.0328 + 0.0268) / 0.165)
     expect(Number.parseFloat(value('turns on the drum on the hip axis'))).toBeCloseTo(3 + (Math.PI + 2 * lean) / (2 * Math.PI), 1)
-    expect(work.steps[0]).toContain('75 deg')
+    expect(work.steps[0]).toContain('75°')
     expect(work.problems.join()).toContain('tensioner of the cord along the upper link')
     // The cords of both drives stay what they are.
     expect(plan.windings.map(({ joint }) => joint)).toEqual(['hip', 'knee'])

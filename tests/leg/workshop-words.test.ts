@@ -13,10 +13,10 @@ import {
   standText,
 } from '../../src/leg/index.js'
 import { drivenBy, legNumbers } from '../../src/leg/numbers.js'
-import { sheetWords } from '../../src/leg/plans/sheet-words.js'
+import { phrase, shown } from '../../src/leg/plans/sheet-units.js'
 import { hasPrints, isPrinted } from '../../src/leg/printed.js'
 import { beltOrCordOf } from '../../src/leg/second-stage.js'
-import { quantity } from '../../src/units/index.js'
+import { Quantity, quantity } from '../../src/units/index.js'
 import { printedLegs } from './printed-legs.js'
 
 const around = (pattern: RegExp, text: string) => text.match(new RegExp(`.{0,50}(?:${pattern.source}).{0,30}`, 'g')) ?? []
@@ -56,6 +56,8 @@ describe.each(Object.entries(printedLegs))('the workshop sheets of a leg with %s
 
   test('the upper link is called so', () => expect(around(/thigh/, all)).toEqual([]))
 
+  test('a check has its part and mode, never its id', () => expect(around(/\([a-z]\w*\.[a-z]\w*\)/, all)).toEqual([]))
+
   test('nothing speaks of cords, belts or prints that the leg does not have', () => {
     const verdict = assess(leg)
     const report = markdownReport(verdict, { steps: 'decisive' })
@@ -71,11 +73,22 @@ describe.each(Object.entries(printedLegs))('the workshop sheets of a leg with %s
   })
 })
 
-test('words of a sheet', () => {
-  expect(sheetWords('-70 deg to 45 deg, 300 N mm, 749.5 N mm s/rad, 300 µm, 58 µm, 20 degC, 10300 kg mm^2, 30 mohm')).toBe(
-    '-70° to 45°, 0.3 N m, 0.7495 N m s/rad, 0.3 mm, 58 µm, 20 °C, 10300 kg mm², 30 mΩ',
+test('a sentence prints its quantities as a workshop reads them', () => {
+  const [low, high, damping, resistance] = [
+    quantity('angle', '-70 deg'),
+    quantity('angle', '45 deg'),
+    '749.5 N mm s/rad',
+    '30 mohm',
+  ] as const
+  expect(
+    phrase`${low} to ${high}, ${quantity('torque', '300 N mm')}, ${quantity('torsionalDamping', damping)}, ${quantity('electricalResistance', resistance)}, ${3} of M4`,
+  ).toBe('-70° to 45°, 0.3 N m, 0.7495 N m s/rad, 30 mΩ, 3 of M4')
+  const lengths = (['300 um', '99.999 um', '99.9 um', '58 um', '0 mm', '14 mm', '-0.25 mm'] as const).map((one) =>
+    shown(quantity('length', one)),
   )
-  expect(sheetWords('0.01705 µm/N and 3.5 kN mm')).toBe('0.01705 µm/N and 3.5 kN mm')
+  expect(lengths).toEqual(['0.3 mm', '0.1 mm', '99.9 µm', '58 µm', '0 mm', '14 mm', '-0.25 mm'])
+  expect(shown(new Quantity(Number.POSITIVE_INFINITY, 'torque'))).toContain('Infinity')
+  expect([shown(quantity('temperature', '20 degC')), shown('as it is')]).toEqual(['20 °C', 'as it is'])
 })
 
 test('a demand in micrometres stands in millimetres where its capacity has a thousand of them', () => {

@@ -1,11 +1,12 @@
 import { significant } from '../../units/index.js'
 import { type DriveKind, jointWords } from '../numbers.js'
 import { one as oneName } from '../report/amounts.js'
-import { type Block, heading, table, text } from '../report/blocks.js'
+import { type Block, heading, text } from '../report/blocks.js'
 import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { benchLeg, byCalliper, whole } from './bench.js'
 import { wordsOfKind } from './drive-facts.js'
+import { phrase, shown, table } from './sheet-units.js'
 import { windingPicture } from './winding-picture.js'
 
 const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
@@ -17,13 +18,13 @@ const rodBlocks = (rod: AssemblyPlan['rod']): Block[] =>
           ['rod', 'pin to pin', 'within', 'crank', 'rocker', 'pin at each end', 'angle of rod and rocker at the limits of the knee'],
           [
             [
-              `${rod.material}, ${rod.diameter}`,
+              phrase`${rod.material}, ${rod.diameter}`,
               rod.betweenPins,
               rod.tolerance,
               rod.crank,
               rod.rocker,
-              rod.pin === undefined ? 'none given' : `${rod.pin.size} x ${rod.pin.catalogue ?? rod.pin.length}: ${rod.pin.fit}`,
-              rod.transmissionAngles.join(' and '),
+              rod.pin === undefined ? 'none given' : phrase`${rod.pin.size} x ${rod.pin.catalogue ?? rod.pin.length}: ${rod.pin.fit}`,
+              rod.transmissionAngles.map(shown).join(' and '),
             ],
           ],
         ),
@@ -65,7 +66,7 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
             whole(one.cutLength, Math.ceil),
             whole(one.betweenEnds, Math.round),
             one.tail,
-            `${one.endLength} (${oneName(one.ends)})`,
+            phrase`${one.endLength} (${oneName(one.ends)})`,
             one.clampAt === undefined ? 'not clamped' : `${whole(one.clampAt, Math.round)} from an end`,
           ]),
         ),
@@ -77,7 +78,7 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
     cuts.shaft === undefined
       ? undefined
       : text(
-          `Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
+          phrase`Hip shaft: ${cuts.shaft.thread} bolt of class ${cuts.shaft.propertyClass}, at least ${cuts.shaft.leastLength} from the outer face of the far bearing to the plane of the leg; drill its end ${cuts.shaft.tapDrill} by ${cuts.shaft.drillDepth} deep and tap ${cuts.shaft.innerThread} for ${cuts.shaft.threadDepth} of full thread. Clamp it; chips and cutting oil: eye protection.`,
         ),
     ...rodBlocks(plan.rod),
     ...driveBlocks(plan.drives),
@@ -121,7 +122,7 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
       windings.map((one) => [
         one.joint,
         one.arrangement,
-        one.hipHeldAt === undefined ? one.layAt : `${one.layAt}, hip at ${one.hipHeldAt}`,
+        one.hipHeldAt === undefined ? one.layAt : phrase`${one.layAt}, hip at ${one.hipHeldAt}`,
         significant(one.pinionTurns.si, 3),
         one.drumWrap,
         one.leastDrumWrap,

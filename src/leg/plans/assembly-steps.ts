@@ -7,6 +7,7 @@ import { whole } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
 import type { PressStep, TighteningStep } from './fastening-steps.js'
 import type { FollowUp } from './follow-up.js'
+import { phrase } from './sheet-units.js'
 import { shareLeft, type TensionerSetting } from './tensioning.js'
 
 const DAY = 86_400
@@ -31,7 +32,7 @@ export function followUps(
         return {
           when,
           what: `cord of the ${joint}`,
-          expect: `about ${percent(share)} of ${pretension} left, and less where the braid was not bedded in; ${significant((pretension.si * (1 - share)) / tensionPerTurn.si, 2)} turn of the screw brings it back`,
+          expect: phrase`about ${percent(share)} of ${pretension} left, and less where the braid was not bedded in; ${significant((pretension.si * (1 - share)) / tensionPerTurn.si, 2)} turn of the screw brings it back`,
         }
       }
       return [follow('after a day', DAY), follow('after a week', WEEK)]
@@ -43,12 +44,12 @@ export function followUps(
             {
               when: 'after a day' as const,
               what,
-              expect: `about ${percent(afterDay.si)} of the preload is left; tighten to ${torque} again`,
+              expect: phrase`about ${percent(afterDay.si)} of the preload is left; tighten to ${torque} again`,
             },
             {
               when: 'after a week' as const,
               what,
-              expect: `about ${percent(afterWeek.si)} of the preload would be left if nobody had tightened after a day; tighten to ${torque} again`,
+              expect: phrase`about ${percent(afterWeek.si)} of the preload would be left if nobody had tightened after a day; tighten to ${torque} again`,
             },
           ],
     ),
@@ -58,7 +59,8 @@ export function followUps(
 
 /** Bedding, making and proof-pulling of the cords' ends. */
 function cordEnds({ checks, bonds: bonded }: Pick<AssemblyPlan, 'checks' | 'bonds'>): string[] {
-  const loads = (of: 'beddingLoad' | 'proofLoad') => checks.map((one) => `${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
+  const loads = (of: 'beddingLoad' | 'proofLoad') =>
+    checks.map((one) => phrase`${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
   return [
     `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
     ...(bonded.length > 0
@@ -111,11 +113,11 @@ export function stepsOf({
     ...drives.flatMap(({ steps }) => steps),
     ...windings.map(
       ({ joint, layAt, hipHeldAt, halfTurns, branches: [up, down], drumWrap }) =>
-        `Lay the cord of the ${joint} with ${hipHeldAt === undefined ? 'the joint' : `the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
+        phrase`Lay the cord of the ${joint} with ${hipHeldAt === undefined ? 'the joint' : phrase`the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
     ),
     ...tensioners.map(
       ({ joint, turnsToStart, turnsToSet, pretension, screwTorque }) =>
-        `Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
+        phrase`Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
     ),
     'Switch off and wait before you reach in. First motion by hand, then at low current with the leg hung up.',
   ]

@@ -1,9 +1,9 @@
-import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
+import { type Block, heading, led, type Page, points, steps, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import { cordBlocks, cutBlocks } from './assembly-blocks.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { kilograms } from './assembly-steps.js'
-import { sheetPage } from './sheet-words.js'
+import { shown, table } from './sheet-units.js'
 
 /** The assembly plan as Markdown. */
 export const assemblyText = (plan: AssemblyPlan): string => markdownPage(assemblyPage(plan))
@@ -65,7 +65,7 @@ export function assemblyPage(plan: AssemblyPlan): Page {
         i + 1,
         one.what,
         `${one.count} × ${one.thread}`,
-        one.passes.join(', '),
+        one.passes.map(shown).join(', '),
         kilograms(one.torque.si / LEVER),
         one.preload,
         one.remark,
@@ -92,5 +92,5 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       plan.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]
-  return sheetPage({ title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) })
+  return { title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
 }

@@ -16,6 +16,7 @@ import { driveWork } from './drive-work.js'
 import { bonds, presses, tightening } from './fastening-steps.js'
 import { pivotSteps } from './pivot-work.js'
 import { rodCut } from './rod-steps.js'
+import { phrase, shown } from './sheet-units.js'
 import { shoppingList } from './shopping.js'
 import { displayed } from './show.js'
 import { tensionerSetting, winding } from './tensioning.js'
@@ -75,8 +76,8 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
         what: 'depth of the threads in the motor',
         value:
           depth !== undefined
-            ? String(depth)
-            : [...new Set(tapped.map((one) => (one === undefined ? `${DEPTH} diameters` : String(length(one)))))].join(' (hip), '),
+            ? shown(depth)
+            : [...new Set(tapped.map((one) => (one === undefined ? `${DEPTH} diameters` : shown(length(one)))))].join(' (hip), '),
         why:
           depth !== undefined || !tapped.includes(undefined)
             ? 'given'
@@ -121,12 +122,14 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
         .filter(({ catalogue }) => catalogue === undefined)
         .map(({ group, leastLength, mostLength }) =>
           mostLength === undefined
-            ? `screws of ${group}: none of at least ${leastLength} is sold; change the stack`
-            : `screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
+            ? phrase`screws of ${group}: none of at least ${leastLength} is sold; change the stack`
+            : phrase`screws of ${group}: none is sold from ${leastLength} to ${mostLength}, which the thread of the motor bears; change the stack or add a washer`,
         ),
       ...windings
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < leastWrapOf(bench))
-        .map(({ joint, leastDrumWrap }) => `${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`),
+        .map(
+          ({ joint, leastDrumWrap }) => phrase`${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`,
+        ),
       ...windings.flatMap(({ joint, leastTurns, halfTurns }) =>
         leastTurns === undefined || leastTurns.si >= leastTurnsOf(bench)
           ? []
@@ -136,7 +139,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       ),
       ...tensioners
         .filter(({ spare }) => spare.si < 0)
-        .map(({ joint, end, travel }) => `${joint}: the tensioner needs ${end} and has ${travel}`),
+        .map(({ joint, end, travel }) => phrase`${joint}: the tensioner needs ${end} and has ${travel}`),
       ...tensioners.filter(({ state }) => state === 'overhauls').map(({ joint }) => `${joint}: the tensioning screw is not self-locking`),
       ...pressed
         .filter(({ interference }) => interference.si <= 0)
@@ -150,12 +153,12 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
 const assumedOfCords = (options: AssemblyOptions, tail: Quantity<'length'>, bedding: Quantity<'strain'>): Assumed[] => [
   {
     what: 'free tail at each cord end',
-    value: String(tail),
+    value: shown(tail),
     why: options.tail === undefined ? 'long enough to pull by hand' : 'given',
   },
   {
     what: 'bedding stretch of the braid',
-    value: String(bedding),
+    value: shown(bedding),
     why:
       options.beddingStrain === undefined
         ? 'assumption: load a metre ten times to a third of its strength and measure what stays'

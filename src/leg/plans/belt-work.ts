@@ -7,8 +7,9 @@ import { beltSetting } from './belt-setting.js'
 import { angle, byRule, force, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 
-const hertz = (x: number) => String(new Quantity(x, 'frequency'))
+const hertz = (x: number) => shown(new Quantity(x, 'frequency'))
 /** Pulleys out of line by more than this share of their distance lead the belt into a flange. Common practice: a third of a degree. */
 const ALIGNED = (Math.PI / 180) * 0.33
 
@@ -28,53 +29,53 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     joint,
     kind: 'belt',
     sizes: [
-      { what: 'belt', value: `${s.name}: pitch ${length(belt.pitch)}, ${belt.teeth} teeth, width ${length(belt.width)}, closed` },
-      { what: 'length of the belt', value: String(length(s.length)) },
-      { what: 'mass of the whole belt', value: String(new Quantity(s.length * belt.massPerLength, 'mass')) },
-      { what: 'small pulley, on the motor', value: `${smallTeeth} teeth, pitch diameter ${length(s.small)}` },
-      { what: 'large pulley, on the joint', value: `${largeTeeth} teeth, pitch diameter ${length(s.large)}, of ${material}` },
-      { what: 'distance of the axes, belt straight without tension', value: String(length(s.straight)) },
-      { what: 'distance of the axes, tensioned', value: String(length(s.set)) },
-      { what: 'adjustment of the axes', value: `${length(stated - adjustment)} to ${length(stated + adjustment)}` },
-      { what: 'free span', value: String(length(s.span)) },
-      { what: 'tension of each span', value: `${force(pretension)}, within ${Math.round(100 * scatter)} %` },
+      { what: 'belt', value: phrase`${s.name}: pitch ${length(belt.pitch)}, ${belt.teeth} teeth, width ${length(belt.width)}, closed` },
+      { what: 'length of the belt', value: shown(length(s.length)) },
+      { what: 'mass of the whole belt', value: shown(new Quantity(s.length * belt.massPerLength, 'mass')) },
+      { what: 'small pulley, on the motor', value: phrase`${smallTeeth} teeth, pitch diameter ${length(s.small)}` },
+      { what: 'large pulley, on the joint', value: phrase`${largeTeeth} teeth, pitch diameter ${length(s.large)}, of ${material}` },
+      { what: 'distance of the axes, belt straight without tension', value: shown(length(s.straight)) },
+      { what: 'distance of the axes, tensioned', value: shown(length(s.set)) },
+      { what: 'adjustment of the axes', value: phrase`${length(stated - adjustment)} to ${length(stated + adjustment)}` },
+      { what: 'free span', value: shown(length(s.span)) },
+      { what: 'tension of each span', value: phrase`${force(pretension)}, within ${Math.round(100 * scatter)} %` },
       { what: 'pitch of a plucked span', value: `${hertz(s.pitchAt(pretension))} (${hertz(low)} to ${hertz(high)})` },
       {
         what: 'force across the middle of a span that deflects it',
-        value: `${force(s.sideForce)} for ${byRule(s.deflection)}`,
+        value: phrase`${force(s.sideForce)} for ${byRule(s.deflection)}`,
       },
-      { what: 'force on each axis at rest', value: String(force(s.axisForce)) },
+      { what: 'force on each axis at rest', value: shown(force(s.axisForce)) },
     ],
     parts: [
       {
         item: 'tooth belt',
-        size: `${belt.teeth} teeth of ${length(belt.pitch)}, ${length(belt.width)} wide`,
+        size: phrase`${belt.teeth} teeth of ${length(belt.pitch)}, ${length(belt.width)} wide`,
         quantity: '2',
         remark: `${where}: closed, the same profile as its pulleys; one spare`,
       },
       {
         item: 'pulley',
-        size: `${smallTeeth} teeth of ${length(belt.pitch)}, for ${length(belt.width)}`,
+        size: phrase`${smallTeeth} teeth of ${length(belt.pitch)}, for ${length(belt.width)}`,
         quantity: '1',
         remark: `${where}, on the motor: flanges on both sides, bore of its shaft, two set screws on flats`,
       },
       {
         item: 'pulley',
-        size: `${largeTeeth} teeth of ${length(belt.pitch)}, for ${length(belt.width)}`,
+        size: phrase`${largeTeeth} teeth of ${length(belt.pitch)}, for ${length(belt.width)}`,
         quantity: '1',
         remark: `${where}, on the joint: bought, or made of ${material}`,
       },
     ],
     before: [
-      `Weigh the belt of the ${where}: ${new Quantity(s.length * belt.massPerLength, 'mass')} are what the pitches of this plan count on. A belt half as heavy again sounds a fifth lower at the same tension: write its mass over its length into the document.`,
+      phrase`Weigh the belt of the ${where}: ${new Quantity(s.length * belt.massPerLength, 'mass')} are what the pitches of this plan count on. A belt half as heavy again sounds a fifth lower at the same tension: write its mass over its length into the document.`,
       `Lay the belt around each pulley of the ${where} by hand, half round: every tooth must seat without rocking. A pulley whose belt rides up over half a turn has a wrong pitch: ${isPrinted(leg.x, material) ? 'print' : 'make or buy'} another one.`,
       `Fit the small pulley on the motor of the ${where}, set screws on flats with thread lock. Turn it and look at its rim: it must run true within a tenth of a millimetre.`,
     ],
     steps: [
-      `Belt of the ${where}: move the motor right in, to ${length(stated - adjustment)}${loose > 0 ? `, ${byRule(loose)} nearer than where the belt is straight` : ''}. Lay the belt on by hand, both pulleys together; never roll it over a flange or pry it with a blade.`,
+      phrase`Belt of the ${where}: move the motor right in, to ${length(stated - adjustment)}${loose > 0 ? `, ${byRule(loose)} nearer than where the belt is straight` : ''}. Lay the belt on by hand, both pulleys together; never roll it over a flange or pry it with a blade.`,
       `Line both pulleys up with a straight edge across their faces: no gap wider than ${significant(1000 * s.set * Math.tan(ALIGNED), 2)} mm at its far end (a third of a degree), and both axes parallel within as much.`,
-      `Tension the belt: move the motor out to about ${length(s.set)}. Turn the joint through its travel three times, so that both spans share the tension. Pluck a span next to a telephone with a tuner: ${hertz(s.pitchAt(pretension))} is ${force(pretension)} (tension = 4 × mass per length × (span × pitch)²). Without a tuner, pull the middle of the span square to it with a luggage scale: ${force(s.sideForce)} (${kilograms(s.sideForce)}) deflect it by ${byRule(s.deflection)}. Tighten the motor crosswise, and pluck again: bolts pull it along.`,
-      `Turn the ${where} by hand through its whole travel and back. The belt must stay between the flanges, hum alike at both ends, and not ride up on a tooth. Play of about ${angle(play)} at the joint is the clearance of its teeth.`,
+      phrase`Tension the belt: move the motor out to about ${length(s.set)}. Turn the joint through its travel three times, so that both spans share the tension. Pluck a span next to a telephone with a tuner: ${hertz(s.pitchAt(pretension))} is ${force(pretension)} (tension = 4 × mass per length × (span × pitch)²). Without a tuner, pull the middle of the span square to it with a luggage scale: ${force(s.sideForce)} (${kilograms(s.sideForce)}) deflect it by ${byRule(s.deflection)}. Tighten the motor crosswise, and pluck again: bolts pull it along.`,
+      phrase`Turn the ${where} by hand through its whole travel and back. The belt must stay between the flanges, hum alike at both ends, and not ride up on a tooth. Play of about ${angle(play)} at the joint is the clearance of its teeth.`,
     ],
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
       when,
@@ -88,7 +89,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
         cure: 'support the link, turn the joint through its travel, and pluck again',
       },
       {
-        reading: `${where}: ${force(pretension)} is reached at other axes than ${length(s.set)}, by more than ${significant(Math.max(0.3, 1000 * Math.abs(s.set - s.straight)), 2)} mm`,
+        reading: phrase`${where}: ${force(pretension)} is reached at other axes than ${length(s.set)}, by more than ${significant(Math.max(0.3, 1000 * Math.abs(s.set - s.straight)), 2)} mm`,
         means: 'another number of teeth, another pitch, or a pulley of wrong diameter',
         cure: 'count the teeth of belt and pulleys before you go on',
       },
@@ -101,11 +102,11 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     problems:
       Math.abs(off) > adjustment
         ? [
-            `${where}: a belt of ${belt.teeth} teeth has its tension with the axes at ${length(s.set)}, beyond the adjustment of ${length(adjustment)} about ${length(stated)}`,
+            phrase`${where}: a belt of ${belt.teeth} teeth has its tension with the axes at ${length(s.set)}, beyond the adjustment of ${length(adjustment)} about ${length(stated)}`,
           ]
         : loose <= 0
           ? [
-              `${where}: the axes cannot be brought near enough to lay a belt of ${belt.teeth} teeth on; it needs less than ${length(s.straight)}`,
+              phrase`${where}: the axes cannot be brought near enough to lay a belt of ${belt.teeth} teeth on; it needs less than ${length(s.straight)}`,
             ]
           : [],
   }

@@ -5,6 +5,7 @@ import { type DrivenJoint, driveOf, jointOf, jointWords, motorOf } from '../numb
 import { carrierOf } from '../parts/transmission/output-bearing/fields.js'
 import { angle, byCalliper, force, inMillimetres, length, torque } from './bench.js'
 import type { DriveSize, DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 import type { Trouble } from './workshop-checks.js'
 
 /** A pin or shaft beside the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
@@ -25,16 +26,16 @@ function carrying(x: LegNumbers, joint: DrivenJoint, kind: 'direct' | 'gearbox')
   const where = jointWords(joint)
   const what = turned === undefined ? 'leg' : `${turned} on the hip axis`
   const sizes: DriveSize[] = [
-    { what: `plane of the ${what} beside the output bearings, at most`, value: String(length(overhang)) },
-    ...(radialLoad === undefined ? [] : [{ what: 'force that the output bearings carry', value: String(force(radialLoad)) }]),
-    ...(tiltingMoment === undefined ? [] : [{ what: 'tilting moment that they carry', value: String(torque(tiltingMoment)) }]),
+    { what: `plane of the ${what} beside the output bearings, at most`, value: shown(length(overhang)) },
+    ...(radialLoad === undefined ? [] : [{ what: 'force that the output bearings carry', value: shown(force(radialLoad)) }]),
+    ...(tiltingMoment === undefined ? [] : [{ what: 'tilting moment that they carry', value: shown(torque(tiltingMoment)) }]),
     {
       what: `the ${what} is carried by`,
       value: carrier === undefined ? 'the bearings of the output alone' : `a ${carrier} besides the output`,
     },
   ]
   const part = turned === undefined ? `link of the ${where}` : what
-  const alone = `Bolt the ${part} on the face of the output, its middle plane no farther than ${length(overhang)} from the output bearings: more tilts them. Centre it on the register of the face, not on its screws, and use thread lock.`
+  const alone = phrase`Bolt the ${part} on the face of the output, its middle plane no farther than ${length(overhang)} from the output bearings: more tilts them. Centre it on the register of the face, not on its screws, and use thread lock.`
   const free =
     turned === undefined
       ? ''
@@ -72,21 +73,21 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     kind: 'gearbox',
     sizes: [
       { what: 'turns of the motor for one of the output', value: `${value(box.ratio)}, the output turns ${turns} the motor` },
-      { what: 'torque at all times, and for a moment', value: `${torque(box.ratedTorque)}, ${torque(box.peakTorque)}` },
-      { what: 'highest speed of the input', value: String(new Quantity(box.highestSpeed, 'angularVelocity')) },
+      { what: 'torque at all times, and for a moment', value: phrase`${torque(box.ratedTorque)}, ${torque(box.peakTorque)}` },
+      { what: 'highest speed of the input', value: shown(new Quantity(box.highestSpeed, 'angularVelocity')) },
       {
         what: 'play of the output, input held',
-        value: `${angle(box.backlash)}, ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis`,
+        value: phrase`${angle(box.backlash)}, ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis`,
       },
       ...(box.stiffness === undefined
         ? []
-        : [{ what: 'stiffness at the output', value: String(new Quantity(box.stiffness, 'torsionalStiffness')) }]),
+        : [{ what: 'stiffness at the output', value: shown(new Quantity(box.stiffness, 'torsionalStiffness')) }]),
       ...sizes,
     ],
     parts: [
       {
         item: 'gearbox',
-        size: `ratio ${value(box.ratio)}, ${torque(box.ratedTorque)} at all times, ${torque(box.peakTorque)} for a moment, play of at most ${angle(box.backlash)}`,
+        size: phrase`ratio ${value(box.ratio)}, ${torque(box.ratedTorque)} at all times, ${torque(box.peakTorque)} for a moment, play of at most ${angle(box.backlash)}`,
         quantity: '1',
         remark: `${where}: input for the shaft of the motor ${jointOf(x, joint).motor}, flange for its plate`,
       },
@@ -97,7 +98,7 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     ],
     steps: [
       step,
-      `Hold the rotor of the ${where} and move ${moved} to and fro: ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
+      phrase`Hold the rotor of the ${where} and move ${moved} to and fro: ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
     ],
     followUps: [
       {
@@ -109,7 +110,7 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     troubles: [
       runOut(where),
       {
-        reading: `${where}: more than half as much play again as ${angle(box.backlash)}`,
+        reading: phrase`${where}: more than half as much play again as ${angle(box.backlash)}`,
         means: 'the clamp of the input slips, or the teeth are worn or broken',
         cure: 'mark shaft and hub with a pen and load the joint: if the marks part, it is the clamp',
       },
@@ -127,7 +128,7 @@ export function directWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     joint,
     kind: 'direct',
     sizes: [
-      { what: 'motor', value: `${name}: can of ${length(motor.canDiameter)} by ${length(motor.canLength)}` },
+      { what: 'motor', value: phrase`${name}: can of ${length(motor.canDiameter)} by ${length(motor.canLength)}` },
       { what: `turns of the motor for one of the ${turned === 'link' ? 'joint' : turned}`, value: `1: the ${turned} turns with the rotor` },
       ...sizes,
     ],

@@ -5,6 +5,7 @@ import { type DrivenJoint, jointWords, motorOf } from '../numbers.js'
 import { jointState } from '../what-if.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
+import { phrase } from './sheet-units.js'
 import { throughGeometry } from './through-geometry.js'
 
 /** A reading to expect while signs and phases are tested. */
@@ -84,12 +85,12 @@ export function commissioning(leg: LegModel, tests: readonly SignTest[]): string
     'Check of the offset: command the sign test current both ways. The rotor must speed up alike both ways; if one way is much faster, or it runs away, the offset is wrong. Switch off.',
     ...tests.map(
       ({ joint, current, moves }) =>
-        `Sign of the ${jointWords(joint)}: command ${current} in the positive sense of the motor for half a second. ${moves[0]?.toUpperCase()}${moves.slice(1)}. If it does the opposite, change the sign of that motor, not of the joint.`,
+        phrase`Sign of the ${jointWords(joint)}: command ${current} in the positive sense of the motor for half a second. ${moves[0]?.toUpperCase()}${moves.slice(1)}. If it does the opposite, change the sign of that motor, not of the joint.`,
     ),
     'Position loop: close it with a tenth of the gains, push each link by hand. It must push back. A joint that helps your hand has its sign wrong: switch off.',
     ...tests.map(
       ({ joint, standing, standingTorque }) =>
-        `Standing on all feet, the ${jointWords(joint)} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at its ${driveWords(leg.x, joint).output}). A third more or less is friction; another sign is a wrong sign.`,
+        phrase`Standing on all feet, the ${jointWords(joint)} motor reads about ${significant(standing.in('A'), 3)} A peak phase (${standingTorque} at its ${driveWords(leg.x, joint).output}). A third more or less is friction; another sign is a wrong sign.`,
     ),
     'Raise the current limits to those of the table below, one after the other, only after homing.',
   ]

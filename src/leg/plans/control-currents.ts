@@ -88,13 +88,13 @@ function ownPulse(
 
 const windingOf = ({ settled }: PulseStart, current: number) =>
   current > 0
-    ? 'motor winding: reaches its class (motor.winding)'
+    ? 'motor winding: reaches its class'
     : settled
       ? 'motor winding: walking in hot air leaves it at its class already'
       : 'motor winding: walking in hot air leaves it without a steady temperature already'
 
 const warmthOf = ({ settled, from }: PulseStart) =>
-  settled ? `winding warm from walking, ${Math.round(from - 273.15)} degC` : 'walking in hot air, where temperatures do not converge'
+  settled ? `winding warm from walking, ${Math.round(from - 273.15)} °C` : 'walking in hot air, where temperatures do not converge'
 
 /** A torque as a current: the cautious one at the highest torque per ampere. */
 const inAmperes = (

@@ -125,7 +125,7 @@ const ageText = (kind: DriveKind, age: AgeId) => {
 const settingText = (share: number) =>
   share === 1 ? '' : `, pretension set ${Math.round(Math.abs(100 * (share - 1)))} % too ${share < 1 ? 'low' : 'high'}`
 
-const celsius = (kelvin: number) => `${Number((kelvin - 273.15).toFixed(1))} degC`
+const celsius = (kelvin: number) => `${Number((kelvin - 273.15).toFixed(1))} °C`
 
 /** Whether a comparison is of what bears the torque of a drive, and not of the heat of its motor. */
 const BEARS = {

@@ -9,6 +9,7 @@ import { springTorqueAt } from '../parts/springs/law.js'
 import { legInverse, poseOf } from '../pose.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
+import { phrase } from './sheet-units.js'
 import { throughGeometry } from './through-geometry.js'
 
 /** Highest sensible gains of a position loop on the motor's encoder, and why not more. */
@@ -173,9 +174,9 @@ export function gainsOf(leg: LegModel, joint: DrivenJoint, driveStiffness: numbe
     reasoning: [
       resonance === undefined
         ? 'No stiffness of this drive is calculated, so that no resonance limits the gains here. Its links, its play and its foot do: raise the gains until the joint hums, then halve them.'
-        : `With the motor held the leg swings on its ${elastic} at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
-      `A loop at ${hz(loopRate)} carries a twentieth of its rate (rule of thumb): ${hz(byLoop)}. What governs is ${limitedBy}.`,
-      `Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
+        : phrase`With the motor held the leg swings on its ${elastic} at ${hz(resonance.motorLocked)}; a loop on the motor's encoder cannot damp that and stays at a third of it (rule of thumb): ${hz(resonance.usableBandwidth)}.`,
+      phrase`A loop at ${hz(loopRate)} carries a twentieth of its rate (rule of thumb): ${hz(byLoop)}. What governs is ${limitedBy}.`,
+      phrase`Below that, leg and rotor move as one (${new Quantity(inertia, 'momentOfInertia')} at the joint): stiffness is inertia times the square of the angular bandwidth, damping for a damping ratio of ${DAMPING_RATIO}.`,
       ...(driveStiffness === undefined
         ? []
         : [

@@ -2,6 +2,7 @@ import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DrivenJoint, driveKindOf, drivenJoints, driveOf } from '../numbers.js'
 import { angle } from './bench.js'
+import { phrase } from './sheet-units.js'
 import { throughGeometry } from './through-geometry.js'
 
 /** What the run says of a drive at every start after the first one. */
@@ -15,7 +16,7 @@ function findings(x: LegNumbers, joint: DrivenJoint): string {
   }
   if (kind === 'belt') {
     const tooth = angle((2 * Math.PI) / driveOf(x, joint, 'belt').largeTeeth)
-    return `${same} More counts between the stops: the belt has become loose, or teeth and grooves are worn. ${moved} the belt has jumped, and each tooth turns the joint by ${tooth}.`
+    return phrase`${same} More counts between the stops: the belt has become loose, or teeth and grooves are worn. ${moved} the belt has jumped, and each tooth turns the joint by ${tooth}.`
   }
   if (kind === 'gear')
     return `${same} More counts between the stops: the backlash has grown, because teeth wear or the axes have moved apart. ${moved} pinion or wheel has slipped on its seat, or a tooth is gone. Look before the leg bears load.`
@@ -31,7 +32,7 @@ export function homingSteps(leg: LegModel, joint: DrivenJoint, { hold, stiff }: 
   return [
     throughGeometry(x) === undefined
       ? `Hang the leg up, hands clear. Home the knee first, to its upper stop, so that the folded leg leaves the hip room. Then home the hip.${last}`
-      : `Hang the leg up, hands clear. Home the hip first, the motor of the knee without current: its drum sits on the hip axis and is free to follow. Hold the hip at ${angle(hold)}, then home the knee: the angles to write for it hold at that hip angle alone.${last}`,
+      : phrase`Hang the leg up, hands clear. Home the hip first, the motor of the knee without current: its drum sits on the hip axis and is free to follow. Hold the hip at ${angle(hold)}, then home the knee: the angles to write for it hold at that hip angle alone.${last}`,
     ...(stiff ? ['Give the stops pads that yield by a degree at the torque listed: the speed listed counts on them.'] : []),
     'Limit current and speed to those listed. Drive to the lower stop, write its motor angle there with the current still on, and note the counts. Drive to the upper stop: its motor angle must read as listed, within the tolerance.',
     'Write the soft limits after that, and let no command pass them. The hard stops are for accidents.',

@@ -10,6 +10,7 @@ import { type Gains, gainsOf, hangingTorque } from './control-gains.js'
 import { type HomingCheck, homingCheck } from './control-homing.js'
 import type { CurrentLimit } from './control-limits.js'
 import { driveFacts } from './drive-facts.js'
+import { phrase } from './sheet-units.js'
 
 /** The numbers of one driven joint. */
 export interface JointControl {
@@ -167,5 +168,5 @@ const beyond = (what: string, peak: number, never: CurrentLimit): string[] =>
   peak <= never.cautious.si * (1 + 1e-9)
     ? []
     : [
-        `${what} takes ${new Quantity(peak, 'peakPhaseCurrent')}, but the absolute maximum to set is ${never.cautious} (${never.cautiousBy}). Change the design first, or measure what that check rests on.`,
+        phrase`${what} takes ${new Quantity(peak, 'peakPhaseCurrent')}, but the absolute maximum to set is ${never.cautious} (${never.cautiousBy}). Change the design first, or measure what that check rests on.`,
       ]

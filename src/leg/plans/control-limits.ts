@@ -121,7 +121,7 @@ function reserveIn(calculation: LegCalculation, one: Comparison): number {
   return typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve
 }
 
-const nameOf = ({ check }: Comparison) => `${check.part}: ${check.mode} (${check.id})`
+const nameOf = ({ check }: Comparison) => `${check.part}: ${check.mode}`
 
 /** A limit as the sheet lists it: peak currents in ampere. @internal */
 export const currentLimit = (

@@ -6,6 +6,7 @@ import { knownOptions } from '../options.js'
 import type { Assumed } from './bench.js'
 import { MAGNET } from './control-magnet.js'
 import { LANDINGS, VOLTAGE_ROOM } from './control-supply.js'
+import { phrase, shown } from './sheet-units.js'
 
 /** What the sheet needs and the specification does not hold. */
 export interface ControlOptions {
@@ -80,7 +81,7 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
           {
             path: 'highestVoltage',
             given: show(options.highestVoltage),
-            accepts: `must be above the voltage of the supply (${new Quantity(x.supply.voltage, 'voltage')})`,
+            accepts: phrase`must be above the voltage of the supply (${new Quantity(x.supply.voltage, 'voltage')})`,
           },
         ]),
     ...(given === undefined || (given.si > 0 && given.si < lightest)
@@ -99,9 +100,9 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
 /** What the sheet assumes, with reasons. @internal */
 export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOptions): Assumed[] {
   const why = (path: keyof ControlOptions, reason: string) => (options[path] === undefined ? reason : 'given')
-  const copper = [...new Set(drivenJoints(x).map((joint) => String(read.copper(joint))))].join(' (hip), ')
+  const copper = [...new Set(drivenJoints(x).map((joint) => shown(read.copper(joint))))].join(' (hip), ')
   return [
-    { what: 'rate of the position loop', value: String(read.loopRate), why: why('loopRate', 'a usual rate') },
+    { what: 'rate of the position loop', value: shown(read.loopRate), why: why('loopRate', 'a usual rate') },
     {
       what: 'copper in the winding',
       value: copper,
@@ -118,27 +119,27 @@ export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOpti
       : []),
     {
       what: 'capacitors on the bus',
-      value: String(read.capacitance),
+      value: shown(read.capacitance),
       why: why('busCapacitance', 'assumption: half a millifarad for each of four controllers; read what is printed on yours'),
     },
     {
       what: 'highest voltage of controllers and capacitors',
-      value: String(read.highestVoltage),
+      value: shown(read.highestVoltage),
       why: why('highestVoltage', 'assumption: a quarter above the supply; take the lowest of all data sheets'),
     },
     {
       what: 'switch of the brake resistor',
-      value: String(read.switchCurrent),
+      value: shown(read.switchCurrent),
       why: why('brakeSwitchCurrent', 'assumption: a small one; look it up'),
     },
     {
       what: 'time from one landing to the next',
-      value: String(new Quantity(LANDINGS, 'time')),
+      value: shown(new Quantity(LANDINGS, 'time')),
       why: 'assumption: a robot that hops all the time; the mean power of the brake resistor depends on it',
     },
     {
       what: 'magnet of the encoder',
-      value: `disc of ${new Quantity(2 * MAGNET.radius, 'length')} by ${new Quantity(MAGNET.length, 'length')}, ${MAGNET.remanence} T, no steel behind it`,
+      value: phrase`disc of ${new Quantity(2 * MAGNET.radius, 'length')} by ${new Quantity(MAGNET.length, 'length')}, ${MAGNET.remanence} T, no steel behind it`,
       why: 'the usual one; a steel shaft changes the field',
     },
     { what: 'links', value: 'uniform rods', why: 'gravity terms and inertia; weigh and balance yours' },

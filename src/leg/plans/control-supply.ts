@@ -3,6 +3,7 @@ import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
 import { line } from '../run/index.js'
+import { phrase } from './sheet-units.js'
 
 /** A resistor that takes what the supply does not. */
 export interface BrakeResistor {
@@ -103,9 +104,9 @@ export function supplyLimits({ x }: LegModel, { capacitance, highestVoltage, swi
   const { energy, power } = returned(x)
   const limits = { discharge: ampere(currentLimit), lowestVoltage: volt(sag) }
   const first = [
-    `Limit the current out of the supply to ${limits.discharge} over all controllers together: each gets its share, unless one program limits their sum.`,
-    `At that current the voltage falls from ${volt(voltage)} to ${limits.lowestVoltage}. Set undervoltage limits below it, or the robot switches off in its hardest moment and falls.`,
-    `Set overvoltage limits above the full battery and below ${volt(highestVoltage)}, which controllers and capacitors must bear. A controller that trips lets go of its leg: the robot falls.`,
+    phrase`Limit the current out of the supply to ${limits.discharge} over all controllers together: each gets its share, unless one program limits their sum.`,
+    phrase`At that current the voltage falls from ${volt(voltage)} to ${limits.lowestVoltage}. Set undervoltage limits below it, or the robot switches off in its hardest moment and falls.`,
+    phrase`Set overvoltage limits above the full battery and below ${volt(highestVoltage)}, which controllers and capacitors must bear. A controller that trips lets go of its leg: the robot falls.`,
   ]
   if (energy === undefined || !(power > 0))
     return {
@@ -168,13 +169,13 @@ function backSteps(
 ): string[] {
   const tooHigh = untaken.si > highestVoltage
   return [
-    `A landing returns up to ${pulseEnergy}, at most ${power}; walking downhill returns some with each step. Copper losses are never returned: the true figures are lower.`,
+    phrase`A landing returns up to ${pulseEnergy}, at most ${power}; walking downhill returns some with each step. Copper losses are never returned: the true figures are lower.`,
     charging === undefined
-      ? `This supply takes nothing back. The capacitors alone would rise to ${untaken}${tooHigh ? ', more than anything on the bus bears: the robot must not land, nor walk downhill, without a brake resistor or a battery' : ''}.`
-      : `The battery is charged with up to ${charging.current} and the bus rises to ${charging.voltage}: set the charging limits of battery and controllers above that, and ask the maker of the cells. Where its protection opens, or on a bench supply, the capacitors alone would rise to ${untaken}${tooHigh ? ': more than anything on the bus bears' : ''}. A full battery takes nothing: start a little below full.`,
+      ? phrase`This supply takes nothing back. The capacitors alone would rise to ${untaken}${tooHigh ? ', more than anything on the bus bears: the robot must not land, nor walk downhill, without a brake resistor or a battery' : ''}.`
+      : phrase`The battery is charged with up to ${charging.current} and the bus rises to ${charging.voltage}: set the charging limits of battery and controllers above that, and ask the maker of the cells. Where its protection opens, or on a bench supply, the capacitors alone would rise to ${untaken}${tooHigh ? ': more than anything on the bus bears' : ''}. A full battery takes nothing: start a little below full.`,
     state === 'fits'
-      ? `A brake resistor takes it: from ${lowest} (its switch bears ${ampere(switchCurrent)}) to ${highest}, connected at ${onVoltage}. It must bear pulses of ${pulseEnergy} and ${meanPower} on average, with a landing every ${new Quantity(LANDINGS, 'time')}. Mount it on metal away from plastics and hands: it burns.`
-      : `A brake resistor of at most ${highest} would take it at ${onVoltage}, but its switch of ${ampere(switchCurrent)} bears no less than ${lowest}: take a larger switch, several of them, or land softer.`,
+      ? phrase`A brake resistor takes it: from ${lowest} (its switch bears ${ampere(switchCurrent)}) to ${highest}, connected at ${onVoltage}. It must bear pulses of ${pulseEnergy} and ${meanPower} on average, with a landing every ${new Quantity(LANDINGS, 'time')}. Mount it on metal away from plastics and hands: it burns.`
+      : phrase`A brake resistor of at most ${highest} would take it at ${onVoltage}, but its switch of ${ampere(switchCurrent)} bears no less than ${lowest}: take a larger switch, several of them, or land softer.`,
   ]
 }
 

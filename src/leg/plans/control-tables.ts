@@ -1,9 +1,10 @@
 import { significant } from '../../units/index.js'
 import { entriesOfJoints, jointWords } from '../numbers.js'
-import { type Block, heading, led, points, steps, table, text } from '../report/blocks.js'
+import { type Block, heading, led, points, steps, text } from '../report/blocks.js'
 import type { JointControl, MotorControl } from './control-joint.js'
 import type { ControlSheet } from './control-sheet.js'
 import { wordsOfKind } from './drive-facts.js'
+import { phrase, shown, table } from './sheet-units.js'
 
 type Rows<T> = readonly (readonly [string, (one: T) => unknown])[]
 const turnsOf = (x: { in(unit: 'turn'): number }) => `${significant(x.in('turn'), 5)} turn`
@@ -15,7 +16,7 @@ const MOTOR_ROWS: Rows<MotorControl> = [
   ['the same, magnets warm', (one) => one.warmTorqueConstant],
   ['torque per rms phase ampere', (one) => one.torqueConstants.rmsPhase],
   ['torque per power-invariant q ampere', (one) => one.torqueConstants.powerInvariant],
-  ['phase resistance (half of terminal to terminal), 20 degC', (one) => one.phaseResistance],
+  ['phase resistance (half of terminal to terminal), 20 °C', (one) => one.phaseResistance],
   ['the same with the winding as hot as walking makes it', (one) => one.hottestPhaseResistance],
 ]
 
@@ -23,24 +24,24 @@ const NONE = 'none calculated'
 const JOINT_ROWS: Rows<JointControl> = [
   ['driven by', ({ drive }) => wordsOfKind(drive).drive],
   ['motor turns per joint turn, with sign', ({ ratio, sign }) => significant(sign * ratio.si, 5)],
-  ['joint limits', ({ jointLimits: [from, to] }) => `${from} to ${to}`],
+  ['joint limits', ({ jointLimits: [from, to] }) => phrase`${from} to ${to}`],
   ['motor at these limits', ({ motorLimits: [a, b] }) => `${significant(a.in('turn'), 5)} to ${significant(b.in('turn'), 5)} turn`],
   ['encoder counts per degree of the joint', ({ countsPerAngle }) => significant(countsPerAngle.in('count/deg'), 5)],
   ['joint torque per peak phase ampere', (one) => one.jointTorquePerPeakAmpere],
   ['joint torque per rms phase ampere', (one) => one.jointTorquePerRmsAmpere],
   ['torque of standing (feed-forward, foot loaded)', (one) => one.standTorque],
-  ['drag of the motor (feed-forward, with the sign of the speed)', ({ dragTorque, dragCurrent }) => `${dragTorque}, ${dragCurrent}`],
+  ['drag of the motor (feed-forward, with the sign of the speed)', ({ dragTorque, dragCurrent }) => phrase`${dragTorque}, ${dragCurrent}`],
   ['share of the torque lost in the drive', (one) => significant(one.driveLoss.si, 2)],
   ['stiffness of the drive at the joint', (one) => one.driveStiffness ?? NONE],
   ['free play at the joint', ({ freePlay }) => (freePlay.si === 0 ? 'none' : freePlay)],
   ['inertia of the rotor at the joint', (one) => one.reflectedInertia],
   [
     'resonance, motor held / free',
-    ({ gains: { motorLocked, motorFree } }) => (motorLocked === undefined ? NONE : `${motorLocked} / ${motorFree}`),
+    ({ gains: { motorLocked, motorFree } }) => (motorLocked === undefined ? NONE : phrase`${motorLocked} / ${motorFree}`),
   ],
-  ['highest sensible bandwidth', ({ gains }) => `${gains.bandwidth} (${gains.limitedBy})`],
-  ['highest sensible stiffness gain, joint / motor', ({ gains }) => `${gains.stiffness} / ${gains.motorStiffness}`],
-  ['damping gain with it, joint / motor', ({ gains }) => `${gains.damping} / ${gains.motorDamping}`],
+  ['highest sensible bandwidth', ({ gains }) => phrase`${gains.bandwidth} (${gains.limitedBy})`],
+  ['highest sensible stiffness gain, joint / motor', ({ gains }) => phrase`${gains.stiffness} / ${gains.motorStiffness}`],
+  ['damping gain with it, joint / motor', ({ gains }) => phrase`${gains.damping} / ${gains.motorDamping}`],
   ['motor torque ripple of one count through it', ({ gains }) => gains.ripple],
 ]
 
@@ -164,7 +165,8 @@ export function homingBlocks(sheet: ControlSheet): Block[] {
           jointWords(joint),
           turnsOf(writeAtStops[0]),
           turnsOf(writeAtStops[1]),
-          softLimits?.join(' to ') ?? `none: the drive winds up by so much that ${inside} at each end leave nothing between the stops`,
+          softLimits?.map(shown).join(' to ') ??
+            phrase`none: the drive winds up by so much that ${inside} at each end leave nothing between the stops`,
           softMotorLimits?.map(turnsOf).join(' to ') ?? (hipHeldAt === undefined ? 'none' : 'they move with the hip'),
         ],
       ),

@@ -1,10 +1,10 @@
 import { significant } from '../../units/index.js'
 import { entriesOfJoints, jointWords } from '../numbers.js'
-import { type Block, heading, led, type Page, points, steps, table, text } from '../report/blocks.js'
+import { type Block, heading, led, type Page, points, steps, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { ControlSheet } from './control-sheet.js'
 import { homingBlocks, jointTable, limitBlocks, motorTable } from './control-tables.js'
-import { sheetPage } from './sheet-words.js'
+import { phrase, table } from './sheet-units.js'
 
 /** The control sheet as Markdown. */
 export const controlText = (sheet: ControlSheet): string => markdownPage(controlPage(sheet))
@@ -51,7 +51,7 @@ export function controlPage(sheet: ControlSheet): Page {
     heading('Torque to current'),
     table(
       'Current for a torque of the joint, losses counted',
-      ['joint', 'joint torque', 'magnets at 20 degC, peak phase', 'magnets warm from walking, peak phase'],
+      ['joint', 'joint torque', 'magnets at 20 °C, peak phase', 'magnets warm from walking, peak phase'],
       entriesOfJoints(joints).flatMap(([joint, { torqueTable }]) =>
         torqueTable.map((one) => [jointWords(joint), one.jointTorque, one.cold, one.warm]),
       ),
@@ -69,18 +69,18 @@ export function controlPage(sheet: ControlSheet): Page {
       sheet.assumed.map((one) => [one.what, one.value, one.why]),
     ),
   ]
-  return sheetPage({ title: `${leg.name}: control sheet`, blocks })
+  return { title: `${leg.name}: control sheet`, blocks }
 }
 
 function gravityText({ gravity: { thigh, shank, sideways, springs }, throughHip }: ControlSheet): string {
-  const upright = `Gravity feed-forward${throughHip === undefined ? '' : ' of the joints, not of the drums'}, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × sin(hip + knee); knee ${shank} × sin(hip + knee).`
+  const upright = phrase`Gravity feed-forward${throughHip === undefined ? '' : ' of the joints, not of the drums'}, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × sin(hip + knee); knee ${shank} × sin(hip + knee).`
   const beside =
     springs.length === 0
       ? ''
-      : ` Subtract the torque of the springs on the joints: ${springs.map((one) => `${one.joint} ${one.torque} at ${one.angle}`).join('; ')}.`
+      : ` Subtract the torque of the springs on the joints: ${springs.map((one) => phrase`${one.joint} ${one.torque} at ${one.angle}`).join('; ')}.`
   return sideways === undefined
     ? upright + beside
-    : `${upright} Sideways hip, leg straight down: ${sideways.level} × cos(angle) + ${sideways.hanging} × sin(angle), besides what sits between both hip axes.${beside}`
+    : phrase`${upright} Sideways hip, leg straight down: ${sideways.level} × cos(angle) + ${sideways.hanging} × sin(angle), besides what sits between both hip axes.${beside}`
 }
 
 const encoderTable = (sheet: ControlSheet): Block =>

@@ -4,6 +4,7 @@ import { beltOrCordOf } from '../second-stage.js'
 import { angle, ratio } from './bench.js'
 import type { GravityTerms } from './control-gains.js'
 import type { JointControl } from './control-joint.js'
+import { phrase } from './sheet-units.js'
 import { type ThroughGeometry, throughGeometry } from './through-geometry.js'
 
 /** A knee angle with the angles of drum and motor, thigh straight down, and the turns of the drum for one of the knee. */
@@ -60,11 +61,13 @@ const PROTECTED = { rod: 'rod and rod pins', belt: 'the belt along the upper lin
 
 function rulesOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl, { thigh, shank, springs }: GravityTerms): string[] {
   const zero =
-    through.zeroKnee === 0 ? 'a straight knee' : `the knee at ${angle(through.zeroKnee)}, because the rod does not reach at a straight knee`
+    through.zeroKnee === 0
+      ? 'a straight knee'
+      : phrase`the knee at ${angle(through.zeroKnee)}, because the rod does not reach at a straight knee`
   return [
     `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign * turns.si).toPrecision(5))} times as far. Zero is the upper link straight down and ${zero}.`,
     'Torque of the drum of the knee: torque of the knee over the ratio of the table. Torque of the drum of the hip: torque of the hip less that of the drum of the knee.',
-    `Gravity at the drums, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × (1 − 1/ratio) × sin(hip + knee); knee ${shank} / ratio × sin(hip + knee).`,
+    phrase`Gravity at the drums, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × (1 − 1/ratio) × sin(hip + knee); knee ${shank} / ratio × sin(hip + knee).`,
     ...(springs.length === 0
       ? []
       : [

@@ -3,6 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import type { Joint } from '../numbers.js'
 import { length } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 
 /** The link that a joint turns. */
 const LINK_OF = { hip: 'upper', knee: 'lower' } as const satisfies Record<Joint, 'upper' | 'lower'>
@@ -19,11 +20,11 @@ export function counterweightWork({ x }: LegModel, joint: Joint): DriveWork[] {
       joint,
       kind: 'counterweight',
       sizes: [
-        { what: 'mass, with what holds it', value: String(mass) },
-        { what: `centre of mass from the ${joint} axis, away from the ${link} link`, value: String(beyond) },
+        { what: 'mass, with what holds it', value: shown(mass) },
+        { what: `centre of mass from the ${joint} axis, away from the ${link} link`, value: shown(beyond) },
       ],
-      parts: [{ item: 'counterweight', size: String(mass), quantity: '1', remark: `${link} link, ${beyond} beyond the ${joint}` }],
-      before: [`Weigh the counterweight of the ${link} link with its screws: ${mass}.`],
+      parts: [{ item: 'counterweight', size: shown(mass), quantity: '1', remark: phrase`${link} link, ${beyond} beyond the ${joint}` }],
+      before: [phrase`Weigh the counterweight of the ${link} link with its screws: ${mass}.`],
       steps: [
         `Fix the counterweight of the ${link} link with screws through its arm, in line with the link: glue and friction alone let go in a landing. Turn the ${joint} through its whole travel by hand: the weight must clear everything, fingers included.`,
         `Check the balance with the motor of the ${joint} off and its drive loose: hang the leg up and read the force that lifts the link with a luggage scale, with the weight and without it.`,

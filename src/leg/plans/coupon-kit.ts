@@ -12,6 +12,7 @@ import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
 import { BAR, HOLES } from './coupon-sizes.js'
 import { presses } from './fastening-steps.js'
+import { phrase } from './sheet-units.js'
 
 /** A coupon to print, load and log; `learn` takes its log. */
 export interface CouponSheet {
@@ -75,9 +76,9 @@ function holes(bench: LegModel, joint: Joint): Texts {
   const press = presses(bench).find((one) => one.joint === joint)
   return {
     what: `ten holes for the pin of the ${joint}`,
-    how: `Print the block ${length(engagement)} thick, holes in the direction of the leg's. Measure each hole with drills or pin gauges, twice, a quarter turn apart. Then press a pin into each, a bathroom scale under the vice, and note the hole whose force comes closest. Press two more pins of that fit in, push one out at once and the other after two weeks, and note both forces.`,
+    how: phrase`Print the block ${length(engagement)} thick, holes in the direction of the leg's. Measure each hole with drills or pin gauges, twice, a quarter turn apart. Then press a pin into each, a bathroom scale under the vice, and note the hole whose force comes closest. Press two more pins of that fit in, push one out at once and the other after two weeks, and note both forces.`,
     caution: 'A hardened pin can shatter: eye protection, a guide, no hammer.',
-    expect: `measured as drawn; the leg's hole is ${length(hole)}, and its pin takes up to ${press?.pressingForce ?? force(0)}`,
+    expect: phrase`measured as drawn; the leg's hole is ${length(hole)}, and its pin takes up to ${press?.pressingForce ?? force(0)}`,
   }
 }
 
@@ -89,9 +90,9 @@ function bars(bench: LegModel, name: string): Texts {
   const share = material.acrossLayersRatio
   return {
     what: `three flat and three upright bars of ${name}`,
-    how: `Print them with the walls and the infill of the leg, three lying and three standing. Lay each over two rods ${new Quantity(BAR.span, 'length')} apart, hang the hook in the middle, and load it until it breaks. ${BAG} Weigh what hung there. One row for a flat bar and an upright one. Then hang a quarter of the breaking load on a spare flat bar for two weeks, and note how far it sags after an hour, a day, a week and two weeks, or when it breaks.`,
+    how: phrase`Print them with the walls and the infill of the leg, three lying and three standing. Lay each over two rods ${new Quantity(BAR.span, 'length')} apart, hang the hook in the middle, and load it until it breaks. ${BAG} Weigh what hung there. One row for a flat bar and an upright one. Then hang a quarter of the breaking load on a spare flat bar for two weeks, and note how far it sags after an hour, a day, a week and two weeks, or when it breaks.`,
     caution: 'Pieces fly and the bag falls: eye protection, a box below, feet away.',
-    expect: `flat ones near ${force(breaking)} (${significant(breaking / STANDARD_GRAVITY, 2)} kg)${share === undefined ? '' : `, upright ones at ${significant(share.low, 2)} to ${significant(share.high, 2)} of that`}`,
+    expect: phrase`flat ones near ${force(breaking)} (${significant(breaking / STANDARD_GRAVITY, 2)} kg)${share === undefined ? '' : `, upright ones at ${significant(share.low, 2)} to ${significant(share.high, 2)} of that`}`,
   }
 }
 
@@ -107,9 +108,9 @@ function split(bench: LegModel, joint: Joint): Texts {
   })
   return {
     what: `bosses of the ${joint} to split`,
-    how: `Print six bosses of ${length(outerDiameter)} by ${length(engagement)}, with holes from the drawn one down in steps of ${new Quantity(2 * HOLES.step, 'length')}. Measure each hole, press a pin in, and look along the layers with a lamp. Log pin and hole of those that split, at least three.`,
+    how: phrase`Print six bosses of ${length(outerDiameter)} by ${length(engagement)}, with holes from the drawn one down in steps of ${new Quantity(2 * HOLES.step, 'length')}. Measure each hole, press a pin in, and look along the layers with a lamp. Log pin and hole of those that split, at least three.`,
     caution: 'A splitting boss throws its pin: a cloth over the vice, eye protection.',
-    expect: `every 10 µm of pin over hole stretch the bore by ${new Quantity(boreHoopStress, 'stress')}; none splits at the fit of the leg (${pinAt(bench.x, joint).size})`,
+    expect: phrase`every 10 µm of pin over hole stretch the bore by ${new Quantity(boreHoopStress, 'stress')}; none splits at the fit of the leg (${pinAt(bench.x, joint).size})`,
   }
 }
 
@@ -125,10 +126,10 @@ function drum(bench: LegModel, joint: Joint): Texts {
 
 function sandwich(bench: LegModel, group: string): Texts {
   const bolts = bench.x.bolts[group]
-  const stack = (bolts?.stack ?? []).map(({ material, thickness }) => `${length(thickness)} of ${material}`).join(' and ')
+  const stack = (bolts?.stack ?? []).map(({ material, thickness }) => phrase`${length(thickness)} of ${material}`).join(' and ')
   return {
     what: `a bolted sandwich as of ${group}`,
-    how: `Print four tiles of 25 mm square: ${stack}, sleeves as in the leg. Bolt each with ${bolts?.thread} and a nut on the far side, ${new Quantity(bolts?.tighteningTorque ?? 0, 'torque')}. Loosen the first at once, the others after an hour, a day and a week, each with a lever of 100 mm and a luggage scale: the pull at which it starts to turn. One row each, with that of the first. Tighten one more until its thread, nut or print gives, and note that torque and the depth of the thread.`,
+    how: phrase`Print four tiles of 25 mm square: ${stack}, sleeves as in the leg. Bolt each with ${bolts?.thread} and a nut on the far side, ${new Quantity(bolts?.tighteningTorque ?? 0, 'torque')}. Loosen the first at once, the others after an hour, a day and a week, each with a lever of 100 mm and a luggage scale: the pull at which it starts to turn. One row each, with that of the first. Tighten one more until its thread, nut or print gives, and note that torque and the depth of the thread.`,
     caution: 'A slipping lever hits knuckles: pull towards free space.',
     expect: 'the torque to loosen falls as the clamp load does; friction under head and thread cancels between equal sandwiches',
   }
@@ -139,7 +140,7 @@ function plate(bench: LegModel, joint: Joint): Texts {
   const { mountInnerDiameter, mountOuterDiameter } = motorOf(bench.x, joint)
   return {
     what: `the plate of the ${joint} with a heater instead of its motor`,
-    how: `${isPrinted(bench.x, material) ? 'Print' : 'Take'} the plate (${length(size.width)} by ${length(size.height)}, ${length(thickness)} of ${material}) and fit its sink, if it has one. Screw a metal ring of ${length(mountInnerDiameter)} to ${length(mountOuterDiameter)} with two power resistors on it to the motor's place. Hang it upright in still air. Set a voltage, wait an hour, and log volts times amperes, the ring, and the air 200 mm beside. Three powers: the ring at 10, 20 and 30 K above the air.`,
+    how: phrase`${isPrinted(bench.x, material) ? 'Print' : 'Take'} the plate (${length(size.width)} by ${length(size.height)}, ${length(thickness)} of ${material}) and fit its sink, if it has one. Screw a metal ring of ${length(mountInnerDiameter)} to ${length(mountOuterDiameter)} with two power resistors on it to the motor's place. Hang it upright in still air. Set a voltage, wait an hour, and log volts times amperes, the ring, and the air 200 mm beside. Three powers: the ring at 10, 20 and 30 K above the air.`,
     caution:
       'The ring burns skin and softens polymers: never above the softening of the plate less 30 K, never alone, nothing that burns beside it.',
     expect: 'the rise that the leg calculates, within the range of the cooling factor',

@@ -19,7 +19,7 @@ import {
   shaftOf,
 } from '../numbers.js'
 import { type BearingNumbers, bearingOf } from '../schema/tables.js'
-import { benchDrive, length } from './bench.js'
+import { benchDrive, inMillimetres, length } from './bench.js'
 import { screwBetween } from './catalogue-lengths.js'
 import { type PinCut, pinCut } from './pin-cut.js'
 
@@ -135,7 +135,7 @@ export function cordCut(leg: LegModel, joint: Joint, tailLength: number): CordCu
   })
   return {
     joint,
-    cord: `${drive.cord} (${cord.fibre}, ${length(cord.diameter)})`,
+    cord: `${drive.cord} (${cord.fibre}, ${inMillimetres(cord.diameter)})`,
     cutLength: length(cutLength + drive.tensioner.slackAtAssembly),
     workingLength: length(workingLength),
     betweenEnds: length(workingLength + drive.tensioner.slackAtAssembly),

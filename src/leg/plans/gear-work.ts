@@ -4,6 +4,7 @@ import { angle, byCalliper, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
 import { type GearSizes, gearSetting } from './gear-setting.js'
+import { phrase, shown } from './sheet-units.js'
 
 const sizesOf = ({ teeth, pitch, tip, root }: GearSizes) =>
   `${teeth} teeth, pitch diameter ${byCalliper(pitch)}, tip ${byCalliper(tip)}, root ${byCalliper(root)}`
@@ -19,7 +20,7 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const arm = joint === 'knee' ? leg.x.links.lower.length : leg.x.links.upper.length
   const gear = (what: string, one: GearSizes, material: string) => ({
     item: 'spur gear',
-    size: `module ${inMillimetres(module)}, ${one.teeth} teeth, face ${length(faceWidth)}, 20° of pressure angle`,
+    size: phrase`module ${inMillimetres(module)}, ${one.teeth} teeth, face ${length(faceWidth)}, 20° of pressure angle`,
     quantity: '1',
     remark: `${where}, ${what}: of ${material}`,
   })
@@ -28,7 +29,7 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     kind: 'gear',
     sizes: [
       { what: 'module and pressure angle', value: `${inMillimetres(module)}, 20°` },
-      { what: 'face width in mesh', value: String(length(faceWidth)) },
+      { what: 'face width in mesh', value: shown(length(faceWidth)) },
       { what: `pinion, on the motor, of ${pinionMaterial}`, value: sizesOf(s.pinion) },
       { what: `wheel, on the joint, of ${wheelMaterial}`, value: sizesOf(s.wheel) },
       { what: 'calliper over the pinion', value: widthOf(s.pinion) },
@@ -37,7 +38,7 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       { what: 'distance of the axes, teeth thinned for the backlash', value: byCalliper(s.standard) },
       { what: 'distance of the axes, full teeth', value: byCalliper(s.apart) },
       { what: 'gap between flanks, as a foil measures it', value: byCalliper(s.gap) },
-      { what: 'play of the joint, motor held', value: `${angle(play)}, ${byCalliper(play * arm)} at ${length(arm)} from its axis` },
+      { what: 'play of the joint, motor held', value: phrase`${angle(play)}, ${byCalliper(play * arm)} at ${length(arm)} from its axis` },
     ],
     parts: [gear('pinion on the motor', s.pinion, pinionMaterial), gear('wheel on the joint', s.wheel, wheelMaterial)],
     before: [
@@ -47,8 +48,8 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     steps: [
       `Gears of the ${where}: bolt the motor on loosely. Set the distance of the axes with a gauge plate of two pins: ${byCalliper(s.standard)} for teeth thinned for the backlash, ${byCalliper(s.apart)} for full teeth.`,
       `Set the backlash of the ${where}: lay a foil of ${byCalliper(s.gap)} between two flanks (paper is 0.1 mm), push the motor in until it is just held, and tighten crosswise. Draw the foil out. Turn the wheel by hand through its whole travel: it must turn freely everywhere, and nowhere more loosely than by a third of the backlash. A tight spot is a tooth or an axis that does not run true.`,
-      `Check that both faces overlap over the whole ${length(faceWidth)}, and that both axes are parallel: blacken some teeth with a pen, turn under a light brake, and look where they wear bright. The mark must lie over most of the face, not at one end.`,
-      `Hold the motor of the ${where} and move the link: ${byCalliper(play * arm)} at ${length(arm)} from the axis is the backlash of the specification.`,
+      phrase`Check that both faces overlap over the whole ${length(faceWidth)}, and that both axes are parallel: blacken some teeth with a pen, turn under a light brake, and look where they wear bright. The mark must lie over most of the face, not at one end.`,
+      phrase`Hold the motor of the ${where} and move the link: ${byCalliper(play * arm)} at ${length(arm)} from the axis is the backlash of the specification.`,
       `Grease the teeth of the ${where} thinly, with a grease that the prints bear, and cover the pair.`,
     ],
     followUps: [

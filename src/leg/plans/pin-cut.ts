@@ -2,6 +2,7 @@ import type { Quantity } from '../../units/index.js'
 import type { Joint } from '../numbers.js'
 import { length } from './bench.js'
 import { pinsAround } from './catalogue-lengths.js'
+import { phrase } from './sheet-units.js'
 
 /** A pin to cut, or the length to order it in. */
 export interface PinCut {
@@ -27,11 +28,11 @@ export function pinCut(joint: Joint, size: string, between: number, engagement: 
   const short = below === undefined ? Number.POSITIVE_INFINITY : (needed - below) / 2
   const head = { joint, size, length: length(needed) }
   if (below !== undefined && short <= EMPTY * engagement)
-    return { ...head, catalogue: length(below), fit: short < 1e-6 ? 'fills both bosses' : `ends ${length(short)} inside each boss` }
+    return { ...head, catalogue: length(below), fit: short < 1e-6 ? 'fills both bosses' : phrase`ends ${length(short)} inside each boss` }
   if (above === undefined) return { ...head, catalogue: undefined, fit: 'no such length is sold: cut a longer rod and chamfer it' }
   return {
     ...head,
     catalogue: length(above),
-    fit: `sticks out by ${length(above - needed)}: check that nothing passes there, or grind it off and chamfer it`,
+    fit: phrase`sticks out by ${length(above - needed)}: check that nothing passes there, or grind it off and chamfer it`,
   }
 }

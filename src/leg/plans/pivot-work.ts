@@ -5,6 +5,7 @@ import { inEye, seatedOf } from '../parts/ball-bearings/fields.js'
 import { PIVOT_WORDS, PIVOTS, type Pivot } from '../parts/ball-bearings/pivots.js'
 import { bearingOf } from '../schema/tables.js'
 import { length, torque } from './bench.js'
+import { phrase, shown } from './sheet-units.js'
 import type { ShoppingLine } from './shopping-line.js'
 
 type Seated = NonNullable<ReturnType<typeof seatedOf>>
@@ -20,7 +21,7 @@ const sizes = ({ size, own }: Seated): string =>
   size ??
   (own === undefined
     ? 'as specified'
-    : [own.bore, own.outerDiameter, own.width].map((one) => String(new Quantity(one, 'length'))).join(' x '))
+    : [own.bore, own.outerDiameter, own.width].map((one) => shown(new Quantity(one, 'length'))).join(' x '))
 
 /** Bearings, screws of their caps and the key of the shaft, as a shop lists them. @internal */
 export function pivotLines(x: LegNumbers): ShoppingLine[] {
@@ -44,7 +45,7 @@ export function pivotLines(x: LegNumbers): ShoppingLine[] {
       : [
           {
             item: 'parallel key',
-            size: `${key.size} x ${new Quantity(key.length, 'length')}`,
+            size: phrase`${key.size} x ${new Quantity(key.length, 'length')}`,
             quantity: '1',
             remark: 'stack on the hip shaft: one that drum and link share, or one more',
           },
@@ -75,21 +76,21 @@ function bearingStep(x: LegNumbers, pivot: Pivot, seated: Seated): string {
   const pair =
     seated.pairSpacing === undefined
       ? ''
-      : ` Two of them, ${length(seated.pairSpacing)} from middle to middle, with a tube between their inner rings.`
+      : phrase` Two of them, ${length(seated.pairSpacing)} from middle to middle, with a tube between their inner rings.`
   const { cap } = seated
   const screw =
     cap === undefined
       ? ''
-      : ` Cap on, its ${cap.thread} screw to ${torque(cap.tighteningTorque)}; its rim touches the ring and nothing else.`
-  return `Bearing ${sizes(seated)} of the ${where}: seat of ${hole}, ${HOLD[seated.retainedBy]}. Push on the outer ring only.${pair}${screw} It must turn by hand as lightly as before: a tight bearing has lost its clearance in a seat that is too small.`
+      : phrase` Cap on, its ${cap.thread} screw to ${torque(cap.tighteningTorque)}; its rim touches the ring and nothing else.`
+  return phrase`Bearing ${sizes(seated)} of the ${where}: seat of ${hole}, ${HOLD[seated.retainedBy]}. Push on the outer ring only.${pair}${screw} It must turn by hand as lightly as before: a tight bearing has lost its clearance in a seat that is too small.`
 }
 
 function stackStep({ tighteningTorque, key, flat }: NonNullable<LegNumbers['shafts'][string]['stack']>): string {
   const keyed =
     flat !== undefined
-      ? `Each bore, of drum and link, fits the flat of the shaft, ${length(flat.depth)} deep and ${length(flat.length)} long, without play that can be felt: an edge that moves wears round. File no radius on its edges.`
+      ? phrase`Each bore, of drum and link, fits the flat of the shaft, ${length(flat.depth)} deep and ${length(flat.length)} long, without play that can be felt: an edge that moves wears round. File no radius on its edges.`
       : key === undefined
         ? 'Faces clean, dry and without burrs: friction alone drives.'
-        : `The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle. Drum and link share it, or each has its own.`
-  return `Stack on the hip shaft: ${keyed} Nut to ${torque(tighteningTorque)}, marked with a line of paint over nut and shaft. Tighten again after a day and a week: a printed spacer gives.`
+        : phrase`The key of ${key.size} (${length(parallelKeySize.si(key.size).shaftDepth)} deep in the shaft) must not rattle. Drum and link share it, or each has its own.`
+  return phrase`Stack on the hip shaft: ${keyed} Nut to ${torque(tighteningTorque)}, marked with a line of paint over nut and shaft. Tighten again after a day and a week: a printed spacer gives.`
 }

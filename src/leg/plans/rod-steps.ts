@@ -6,6 +6,7 @@ import { angle, length } from './bench.js'
 import { driveWords } from './drive-facts.js'
 import { type PinCut, pinCut } from './pin-cut.js'
 import { rodGeometry } from './rod-geometry.js'
+import { phrase } from './sheet-units.js'
 
 /** A rod that drives the knee from a drum on the hip axis: what to make, and how to set it. */
 export interface RodCut {
@@ -56,17 +57,17 @@ export function rodCut(leg: LegModel): RodCut | undefined {
   const hip = rangeOf(leg.x, 'hip')
   const { output } = driveWords(leg.x, 'knee')
   const same = Math.abs(rod.rod - leg.x.links.upper.length) < 1e-9 && Math.abs(rod.crank - rod.rocker) < 1e-9
-  const held = `the hip at ${angle((hip.lowest + hip.highest) / 2)} and the knee at ${angle(geometry.middle)}`
+  const held = phrase`the hip at ${angle((hip.lowest + hip.highest) / 2)} and the knee at ${angle(geometry.middle)}`
   return {
     ...cut,
     steps: [
-      `Drill both eyes of the rod in one clamping: pin to pin ${cut.betweenPins}, within ${cut.tolerance}. Every ${cut.tolerance} turns the knee by half a degree. A flat bar with two pins at that distance is the gauge.${same ? ' The upper link has the same distance from hip to knee: drill both over one gauge, and they are alike even if the gauge is a little off.' : ''}`,
-      `Measure crank (${cut.crank}) and rocker (${cut.rocker}) from axis to pin${same ? '; equal to each other matters more than either figure' : ''}. The eyes must turn freely on their pins, without play that can be felt.`,
+      phrase`Drill both eyes of the rod in one clamping: pin to pin ${cut.betweenPins}, within ${cut.tolerance}. Every ${cut.tolerance} turns the knee by half a degree. A flat bar with two pins at that distance is the gauge.${same ? ' The upper link has the same distance from hip to knee: drill both over one gauge, and they are alike even if the gauge is a little off.' : ''}`,
+      phrase`Measure crank (${cut.crank}) and rocker (${cut.rocker}) from axis to pin${same ? '; equal to each other matters more than either figure' : ''}. The eyes must turn freely on their pins, without play that can be felt.`,
       `Join crank and ${output} on the hip axis, key or clamp loose: with ${held} the crank points ${seen(laid.crankAngle)} and the rocker ${seen(laid.rockerAngle)}. Both lie on the same side of the upper link. ${hasCord(leg.x, 'knee') ? 'Turn the drum until its anchors lie opposite the pinion, then tighten key or clamp' : 'Then tighten key or clamp'}.`,
-      `Before the drive is joined, swing hip and knee by hand through all their corners. Rod and rocker enclose ${cut.transmissionAngles[0]} at the lower limit of the knee and ${cut.transmissionAngles[1]} at the upper one. A tight spot, or a knee that snaps over to the other side, means a wrong length or a crank on the wrong side: stop. Fingers out of the linkage: it closes like scissors.`,
+      phrase`Before the drive is joined, swing hip and knee by hand through all their corners. Rod and rocker enclose ${cut.transmissionAngles[0]} at the lower limit of the knee and ${cut.transmissionAngles[1]} at the upper one. A tight spot, or a knee that snaps over to the other side, means a wrong length or a crank on the wrong side: stop. Fingers out of the linkage: it closes like scissors.`,
       rod.pinPlanesApart === 0
         ? 'Keep the rod in the plane of crank and rocker: washers of the same thickness on both sides of each eye. A rod that is out of that plane bends its pins.'
-        : `The pins of the rod stand in planes ${length(rod.pinPlanesApart)} apart, no more: the rod pulls them along their axes.`,
+        : phrase`The pins of the rod stand in planes ${length(rod.pinPlanesApart)} apart, no more: the rod pulls them along their axes.`,
     ],
   }
 }
@@ -74,5 +75,5 @@ export function rodCut(leg: LegModel): RodCut | undefined {
 /** A direction from the line hip to knee in words; positive angles are right-handed about the axis that points to the robot's left. */
 function seen(direction: number): string {
   const turn = Math.atan2(Math.sin(direction), Math.cos(direction))
-  return `${angle(Math.abs(turn))} ${turn < 0 ? 'towards the front' : 'towards the back'} from the line hip to knee`
+  return phrase`${angle(Math.abs(turn))} ${turn < 0 ? 'towards the front' : 'towards the back'} from the line hip to knee`
 }

@@ -6,7 +6,7 @@ import { type DrivenJoint, drivenJoints, driveOf, hasCord, JOINTS, jointOf, join
 import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
-import { sheetWords } from './sheet-words.js'
+import { phrase, shown } from './sheet-units.js'
 import type { ShoppingLine } from './shopping-line.js'
 import { suppliesLines } from './stock.js'
 
@@ -29,7 +29,7 @@ export function shoppingList(
     })),
     ...JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => {
       const { thread, travel } = driveOf(x, joint, 'cord').tensioner
-      return line('tensioning screw', thread, 1, `${joint}: thread over at least ${new Quantity(travel, 'length')} of travel`)
+      return line('tensioning screw', thread, 1, phrase`${joint}: thread over at least ${new Quantity(travel, 'length')} of travel`)
     }),
     ...drives.flatMap(({ parts }) => parts),
     ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
@@ -62,7 +62,7 @@ function counted(x: LegNumbers, part: 'motor' | 'controller'): [string, DrivenJo
 
 function rodLines(rod: AssemblyPlan['rod']): ShoppingLine[] {
   if (rod === undefined) return []
-  const bar = line('bar for the rod', `${rod.material}, ${rod.diameter}`, 1, `${rod.betweenPins} from pin to pin, and the eyes`)
+  const bar = line('bar for the rod', phrase`${rod.material}, ${rod.diameter}`, 1, phrase`${rod.betweenPins} from pin to pin, and the eyes`)
   return rod.pin === undefined ? [bar] : [bar, line('pin', sized(rod.pin.size, rod.pin.catalogue), 3, `rod: ${rod.pin.fit}; one spare`)]
 }
 
@@ -71,12 +71,14 @@ function boltLines(x: LegNumbers, bolt: AssemblyPlan['cuts']['bolts'][number]): 
   const { washers, nut } = x.bolts[group] as LegNumbers['bolts'][string]
   const name = boltsName(group)
   const tapped = nut === 'tappedMetal'
-  const remark = tapped ? `${name}: never longer than ${mostLength}, a longer one shorts the winding; one spare` : `${name}; one spare`
+  const remark = tapped
+    ? phrase`${name}: never longer than ${mostLength}, a longer one shorts the winding; one spare`
+    : `${name}; one spare`
   const size = `${thread} x ${catalogue === undefined ? '?' : catalogue.in('mm')} mm, class ${propertyClass}`
   return [
     line('screw', size, count + 1, remark),
     ...(washers ? [line('washer', thread, (tapped ? 1 : 2) * (count + 1), name)] : []),
-    ...(tapped ? [] : [line('nut', `${thread}, ${new Quantity(hexNut.si(thread).height, 'length')} high`, count + 1, name)]),
+    ...(tapped ? [] : [line('nut', phrase`${thread}, ${new Quantity(hexNut.si(thread).height, 'length')} high`, count + 1, name)]),
   ]
 }
 
@@ -89,13 +91,13 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
   return [
     line(
       'hip shaft',
-      `${shaft.thread}, class ${shaft.propertyClass}, shank of at least ${shaft.leastLength}`,
+      phrase`${shaft.thread}, class ${shaft.propertyClass}, shank of at least ${shaft.leastLength}`,
       1,
-      `tap drill ${shaft.tapDrill}`,
+      phrase`tap drill ${shaft.tapDrill}`,
     ),
     line(
       'screw',
-      `${shaft.innerThread}, at most ${most.minus(pitch)}`,
+      phrase`${shaft.innerThread}, at most ${most.minus(pitch)}`,
       1,
       'end cap of the hip shaft: it must not reach the bottom of its hole',
     ),
@@ -111,13 +113,11 @@ function sidewaysLines(x: LegNumbers): ShoppingLine[] {
 }
 
 const ownSize = (own: LegNumbers['bearings'][string]['own']): string =>
-  own === undefined ? 'as specified' : [own.bore, own.outerDiameter, own.width].map((x) => String(new Quantity(x, 'length'))).join(' x ')
+  own === undefined ? 'as specified' : [own.bore, own.outerDiameter, own.width].map((x) => shown(new Quantity(x, 'length'))).join(' x ')
 
 /** The shopping list as CSV, with one header line. */
 export function shoppingCsv(plan: Pick<AssemblyPlan, 'shopping'>): string {
   const cell = (text: string) => (/[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)
-  const rows = plan.shopping.map(({ item, size, quantity, remark }) =>
-    [item, size, quantity, remark].map((text) => cell(sheetWords(text))).join(','),
-  )
+  const rows = plan.shopping.map(({ item, size, quantity, remark }) => [item, size, quantity, remark].map(cell).join(','))
   return `${['item,size,quantity,remark', ...rows].join('\n')}\n`
 }

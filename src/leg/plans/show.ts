@@ -3,6 +3,7 @@ import { Quantity, significant } from '../../units/index.js'
 import type { Page } from '../report/blocks.js'
 import { htmlBlocks } from '../report/html-parts.js'
 import { markdownPage } from '../report/markdown-blocks.js'
+import { shown } from './sheet-units.js'
 
 /** Plain data that notebooks show as its page. */
 export function displayed<T extends object>(data: T, pageOf: (data: T) => Page): T {
@@ -36,4 +37,4 @@ export function valueText(value: unknown): string {
 }
 
 /** A quantity in words; an infinite one is a drive that holds no load. */
-export const endless = (x: Quantity): string => (Number.isFinite(x.si) ? String(x) : 'infinite: the drives hold no load')
+export const endless = (x: Quantity): string => (Number.isFinite(x.si) ? shown(x) : 'infinite: the drives hold no load')

@@ -10,6 +10,7 @@ import { nominalExtensionRate, nominalTorsionRate, stretchOfTravel, windupOfTrav
 import { calculationFor } from '../what-if.js'
 import { angle, force, length, torque } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 
 type Spring = NonNullable<LegNumbers['joints'][Joint]['spring']>
 type SpringOf<K extends Spring['kind']> = Extract<Spring, { readonly kind: K }>
@@ -20,7 +21,7 @@ const WIRES = {
   oilTempered: 'oil-tempered wire',
   stainless: 'stainless wire',
 } as const
-const energyText = (x: number) => String(new Quantity(x, 'energy'))
+const energyText = (x: number) => shown(new Quantity(x, 'energy'))
 
 /** The spring beside the drive of a joint: what to buy, how to measure it and put it on; nothing for a joint without one. @internal */
 export function springWork(leg: LegModel, joint: Joint): DriveWork[] {
@@ -29,7 +30,7 @@ export function springWork(leg: LegModel, joint: Joint): DriveWork[] {
   const own = spring.kind === 'torsion' ? torsion(leg, joint, spring) : extension(leg, joint, spring)
   const law = springLawOf(leg, joint)
   const { lowest, highest } = rangeOf(leg.x, joint)
-  const at = (x: number) => `${torque(springTorqueAt(law, x))} at ${angle(x)}`
+  const at = (x: number) => phrase`${torque(springTorqueAt(law, x))} at ${angle(x)}`
   return [
     {
       joint,
@@ -38,7 +39,7 @@ export function springWork(leg: LegModel, joint: Joint): DriveWork[] {
       parts: [
         {
           item: `${spring.kind} spring`,
-          size: `${WIRES[spring.wire]} ${length(spring.wireDiameter)}, mean coil ${length(spring.coilDiameter)}, ${spring.coils} coils${own.size}`,
+          size: phrase`${WIRES[spring.wire]} ${length(spring.wireDiameter)}, mean coil ${length(spring.coilDiameter)}, ${spring.coils} coils${own.size}`,
           quantity: '2',
           remark: `${joint}: ${own.rate}; one spare`,
         },
@@ -82,17 +83,17 @@ function torsion(leg: LegModel, joint: Joint, spring: SpringOf<'torsion'>) {
   const arm = spring.movingLeg
   const perTenth = new Quantity((rate * 0.1) / (arm * STANDARD_GRAVITY), 'mass')
   return {
-    rate: String(new Quantity(rate, 'torsionalStiffness')),
-    size: `, legs ${length(spring.fixedLeg)} and ${length(spring.movingLeg)}`,
-    loosest: String(angle(spring.freeAngle)),
+    rate: shown(new Quantity(rate, 'torsionalStiffness')),
+    size: phrase`, legs ${length(spring.fixedLeg)} and ${length(spring.movingLeg)}`,
+    loosest: shown(angle(spring.freeAngle)),
     energy: energyText(energy),
     sizes: [
-      { what: 'rate', value: String(new Quantity(rate, 'torsionalStiffness')) },
-      { what: 'wound by at most', value: `${angle(most)}, ${torque(mostTorque)}` },
-      { what: 'force of its shorter leg', value: String(force(mostTorque / Math.min(spring.fixedLeg, spring.movingLeg))) },
+      { what: 'rate', value: shown(new Quantity(rate, 'torsionalStiffness')) },
+      { what: 'wound by at most', value: phrase`${angle(most)}, ${torque(mostTorque)}` },
+      { what: 'force of its shorter leg', value: shown(force(mostTorque / Math.min(spring.fixedLeg, spring.movingLeg))) },
     ],
     before: [
-      `Measure the rate of the spring of the ${joint} before it goes on: hold its coil on a pin, hang weights on the moving leg at ${length(arm)} from the axis, and read the angle. Each ${perTenth} turns it by some 0.1 rad. Write the rate into the document.`,
+      phrase`Measure the rate of the spring of the ${joint} before it goes on: hold its coil on a pin, hang weights on the moving leg at ${length(arm)} from the axis, and read the angle. Each ${perTenth} turns it by some 0.1 rad. Write the rate into the document.`,
     ],
     guard: `Cover the coil of the ${joint} with a cap: a leg that breaks or slips off swings round at once.`,
     problems: most > 0 ? [] : [`${joint}: the spring touches at no angle of the joint; change its free angle or the way it winds`],
@@ -107,17 +108,17 @@ function extension(leg: LegModel, joint: Joint, spring: SpringOf<'extension'>) {
   const per = new Quantity((rate * 0.01) / STANDARD_GRAVITY, 'mass')
   const loose = shortest < spring.freeLength
   return {
-    rate: String(new Quantity(rate, 'linearStiffness')),
-    size: `, ${length(spring.freeLength)} inside its hooks, initial tension ${force(spring.initialTension)}`,
-    loosest: `${length(shortest)} between its pins`,
+    rate: shown(new Quantity(rate, 'linearStiffness')),
+    size: phrase`, ${length(spring.freeLength)} inside its hooks, initial tension ${force(spring.initialTension)}`,
+    loosest: phrase`${length(shortest)} between its pins`,
     energy: energyText(energy),
     sizes: [
-      { what: 'rate', value: String(new Quantity(rate, 'linearStiffness')) },
-      { what: 'shortest and longest between the pins', value: `${length(shortest)}, ${length(longest)}` },
-      { what: 'largest pull', value: String(force(mostForce)) },
+      { what: 'rate', value: shown(new Quantity(rate, 'linearStiffness')) },
+      { what: 'shortest and longest between the pins', value: phrase`${length(shortest)}, ${length(longest)}` },
+      { what: 'largest pull', value: shown(force(mostForce)) },
     ],
     before: [
-      `Measure the rate of the spring of the ${joint} before it goes on: hang it up, hang two weights on it in turn that open its coils, and read both lengths. Each ${per} more makes it 10 mm longer. Write the rate into the document.`,
+      phrase`Measure the rate of the spring of the ${joint} before it goes on: hang it up, hang two weights on it in turn that open its coils, and read both lengths. Each ${per} more makes it 10 mm longer. Write the rate into the document.`,
     ],
     guard: `Run a cord through the coils of the spring of the ${joint} and tie it to both pins: a spring that breaks then stays on the leg.${loose ? ` It hangs loose at part of the travel: close its hooks around the pins, or they drop off.` : ''}`,
     problems: longest > spring.freeLength ? [] : [`${joint}: the spring hangs loose over the whole travel; shorten it or move its pins`],

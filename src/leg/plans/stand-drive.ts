@@ -10,6 +10,7 @@ import { angle } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import { windupTorque } from './drive-torque.js'
 import { withNumber } from './information.js'
+import { shown } from './sheet-units.js'
 import { measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
 import { beltShareLeft } from './tensioning.js'
 
@@ -20,7 +21,7 @@ const EFFICIENCY = [0.9, 1.04] as const
 const WEEK = 604_800
 const at = <T>([low, high]: readonly [T, T], which: 'low' | 'high') => (which === 'low' ? low : high)
 
-const torqueText = (x: number) => String(new Quantity(x, 'torque'))
+const torqueText = (x: number) => shown(new Quantity(x, 'torque'))
 const beltNameOf = (x: LegNumbers, joint: DrivenJoint) => driveOf(x, joint, 'belt').belt
 const playPath = (x: LegNumbers, joint: DrivenJoint) =>
   driveKindOf(x, joint) === 'belt' ? `belts.${beltNameOf(x, joint)}.clearance` : `joints.${joint}.drive.backlash`

@@ -8,6 +8,7 @@ import { sure } from '../ranges.js'
 import { caseState, heatAt } from '../what-if.js'
 import { torque } from './bench.js'
 import { withNumber } from './information.js'
+import { phrase } from './sheet-units.js'
 import { measurement, type StandMeasurement } from './stand-measurement.js'
 
 /** Ranges of fields that the specification gives as one number. */
@@ -33,7 +34,7 @@ export function heating(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'heating',
       joint: undefined,
       what: 'heating curve of a motor on its plate',
-      how: `Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up. Then, from cold, hold the vector still for a minute with one phase at its peak, and again 30 electrical degrees on, and note the resistance between each two terminals.`,
+      how: phrase`Turn the current vector slowly with ${current} peak per phase (the current of standing) so that all phases heat alike; log winding temperature (by resistance at the terminals), mounting face and air every minute for an hour, out of the wind. Leave out the first minutes, while the winding itself warms up. Then, from cold, hold the vector still for a minute with one phase at its peak, and again 30 electrical degrees on, and note the resistance between each two terminals.`,
       caution: 'Hot: the can burns, and plastics near it soften. Stop at the limits of the control sheet; never leave it alone.',
       predictedIs: 'mounting face above the air, settled',
       corrects: `environment.coolingFactor, motors.${name}.specificHeat, motors.${name}.windingToMount`,
@@ -73,9 +74,9 @@ export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'torqueConstant',
       joint: undefined,
       what: 'torque of the motor over its current',
-      how: `${driveKindOf(x, joint) === 'direct' ? `The joint is the rotor: hang weights on a level arm of the ${joint}, and note the current that just holds each, or b` : 'B'}lock the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')}, read the scale at each, and note current and torque of the motor. Let the winding cool between the steps.`,
+      how: phrase`${driveKindOf(x, joint) === 'direct' ? `The joint is the rotor: hang weights on a level arm of the ${joint}, and note the current that just holds each, or b` : 'B'}lock the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')}, read the scale at each, and note current and torque of the motor. Let the winding cool between the steps.`,
       caution: 'A lever that slips off flies round: keep clear of its plane, start low, one finger on the switch.',
-      predictedIs: `motor torque at ${new Quantity(ampere, 'peakPhaseCurrent')}`,
+      predictedIs: phrase`motor torque at ${new Quantity(ampere, 'peakPhaseCurrent')}`,
       corrects: `motors.${name}.speedConstant`,
     },
     (n, which) => withNumber(n, `motors.${name}.speedConstant`, motor.speedConstant * CATALOGUE[which === 'low' ? 0 : 1]),
@@ -97,9 +98,9 @@ export function noLoad(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'noLoad',
       joint: undefined,
       what: 'current of the idle motor',
-      how: `Run the motor without its ${OFF[driveKindOf(x, joint)]} from a direct voltage in five steps on either side of ${new Quantity(motor.noLoadVoltage, 'voltage')}. Read voltage and current of the supply once they have settled.`,
+      how: phrase`Run the motor without its ${OFF[driveKindOf(x, joint)]} from a direct voltage in five steps on either side of ${new Quantity(motor.noLoadVoltage, 'voltage')}. Read voltage and current of the supply once they have settled.`,
       caution: 'A bare rotor spins fast: clamp the motor, nothing loose on it, eye protection.',
-      predictedIs: `current at ${new Quantity(motor.noLoadVoltage, 'voltage')}`,
+      predictedIs: phrase`current at ${new Quantity(motor.noLoadVoltage, 'voltage')}`,
       corrects: `motors.${name}.noLoadCurrent`,
     },
     (n, which) => withNumber(n, `motors.${name}.noLoadCurrent`, motor.noLoadCurrent * IDLE[which === 'low' ? 0 : 1]),

@@ -1,10 +1,10 @@
 import { significant } from '../../units/index.js'
 import { hasPrints } from '../printed.js'
-import { code, heading, led, type Page, picture, points, subheading, table, text } from '../report/blocks.js'
+import { code, heading, led, type Page, picture, points, subheading, text } from '../report/blocks.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import { benchLeg } from './bench.js'
 import { couponPicture } from './coupon-pictures.js'
-import { sheetPage } from './sheet-words.js'
+import { table } from './sheet-units.js'
 import { endless } from './show.js'
 import type { StandPlan } from './stand-plan.js'
 
@@ -14,7 +14,7 @@ export const standText = (plan: StandPlan): string => markdownPage(standPage(pla
 /** The plan for the test stand as a page. @internal */
 export function standPage({ leg, measurements, coupons, cautions }: StandPlan): Page {
   const bench = benchLeg(leg)
-  return sheetPage({
+  return {
     title: `${leg.name}: plan for the test stand`,
     blocks: [
       heading('Cautions'),
@@ -73,5 +73,5 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
         code(one.csv),
       ]),
     ],
-  })
+  }
 }

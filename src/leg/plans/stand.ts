@@ -11,6 +11,7 @@ import { cautionsOf } from '../report/cautions.js'
 import { driveAt } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { couponKit } from './coupon-kit.js'
+import { phrase } from './sheet-units.js'
 import { displayed } from './show.js'
 import { driveMeasurements } from './stand-drive.js'
 import { csvOf, effortOf, measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
@@ -95,7 +96,7 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       id: 'windup',
       joint,
       what: `windup loop of the ${joint} drive`,
-      how: `${takenOff(x, joint)}Lock the motor. Load the ${takenOff(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      how: phrase`${takenOff(x, joint)}Lock the motor. Load the ${takenOff(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
       predictedIs: `${takenOff(x, joint) === '' ? 'joint' : 'drum'} angle at that torque, motor locked`,
       corrects: `cords.${name}.axialRigidity`,
@@ -155,7 +156,7 @@ function foot(leg: Leg, ends: readonly [LegModel, LegModel, LegModel]): StandMea
     joint: undefined,
     log: 'footDeflection',
     what: 'deflection of the foot under load, drives on, leg standing',
-    how: `Hold the standing pose${ends[1].x.joints.knee.through === undefined ? '' : ` with both motors: the knee follows the hip through its ${ends[1].x.joints.knee.through.kind}, and the deflection of one drive moves both joints`}, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
+    how: phrase`Hold the standing pose${ends[1].x.joints.knee.through === undefined ? '' : ` with both motors: the knee follows the hip through its ${ends[1].x.joints.knee.through.kind}, and the deflection of one drive moves both joints`}, push the foot up in steps to the load of standing (${force(load)}) and back; read the foot with a dial gauge from the body. The reading includes drives, links and play together.`,
     caution: 'Powered leg: hands off the links, one finger on the switch.',
     predictedIs: 'vertical deflection under the standing load, without the toes',
     predicted: length(middle),

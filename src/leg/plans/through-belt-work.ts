@@ -6,8 +6,9 @@ import { kilograms } from './assembly-steps.js'
 import { type BeltSetting, beltSetting } from './belt-setting.js'
 import { byRule, force, length } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 
-const hertz = (x: number) => String(new Quantity(x, 'frequency'))
+const hertz = (x: number) => shown(new Quantity(x, 'frequency'))
 const percent = (x: number) => `${Math.round(100 * x)} %`
 
 /** A belt along the upper link: what to buy, how to lay it on, tension it and look after it. @internal */
@@ -26,8 +27,8 @@ export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork 
       'Join the pulley on the hip axis and what the motor of the knee turns there by key or clamp, and turn them: both must run true, and free on the hip axis.',
     ],
     steps: [
-      `Belt of the upper link: set the knee axis to ${length(stated - adjustment)} from the hip axis and lay the belt on by hand, both pulleys together. Key and clamp of the pulley on the hip axis stay loose.`,
-      `Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${byRule(s.deflection)}. Lock the axis and pluck both spans again.`,
+      phrase`Belt of the upper link: set the knee axis to ${length(stated - adjustment)} from the hip axis and lay the belt on by hand, both pulleys together. Key and clamp of the pulley on the hip axis stay loose.`,
+      phrase`Tension it: set the knee axis to about ${length(s.set)}. Swing the knee through its travel three times, pluck a span: ${hertz(s.pitchAt(pretension))} is ${force(pretension)}. Without a tuner, ${force(s.sideForce)} (${kilograms(s.sideForce)}) across its middle deflect it by ${byRule(s.deflection)}. Lock the axis and pluck both spans again.`,
       'Hold upper link and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp on the hip axis. Swing hip and knee by hand through all their corners: the belt must stay between its flanges and not ride up. Keep fingers out of both pulleys.',
     ],
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
@@ -45,7 +46,7 @@ export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork 
     problems:
       off > adjustment
         ? [
-            `knee: a belt of ${s.belt.teeth} teeth along the upper link has its tension with hip and knee at ${length(s.set)}, beyond the adjustment of ${length(adjustment)} about ${length(stated)}`,
+            phrase`knee: a belt of ${s.belt.teeth} teeth along the upper link has its tension with hip and knee at ${length(s.set)}, beyond the adjustment of ${length(adjustment)} about ${length(stated)}`,
           ]
         : [],
   }
@@ -56,39 +57,39 @@ const sizesOf = (
   { hipTeeth, kneeTeeth, adjustment, pretension, material, pretensionScatter }: ThroughBelt,
   stated: number,
 ) => [
-  { what: 'belt', value: `${s.name}: pitch ${length(s.belt.pitch)}, ${s.belt.teeth} teeth, width ${length(s.belt.width)}, closed` },
-  { what: 'length of the belt', value: String(length(s.length)) },
-  { what: 'mass of the whole belt', value: String(new Quantity(s.length * s.belt.massPerLength, 'mass')) },
+  { what: 'belt', value: phrase`${s.name}: pitch ${length(s.belt.pitch)}, ${s.belt.teeth} teeth, width ${length(s.belt.width)}, closed` },
+  { what: 'length of the belt', value: shown(length(s.length)) },
+  { what: 'mass of the whole belt', value: shown(new Quantity(s.length * s.belt.massPerLength, 'mass')) },
   {
     what: 'pulley on the hip axis',
-    value: `${hipTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.large : s.small)}, of ${material}`,
+    value: phrase`${hipTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.large : s.small)}, of ${material}`,
   },
   {
     what: 'pulley on the knee',
-    value: `${kneeTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.small : s.large)}, of ${material}`,
+    value: phrase`${kneeTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.small : s.large)}, of ${material}`,
   },
-  { what: 'distance of hip and knee, belt straight without tension', value: String(length(s.straight)) },
-  { what: 'distance of hip and knee, tensioned', value: String(length(s.set)) },
-  { what: 'adjustment of hip and knee', value: `${length(stated - adjustment)} to ${length(stated + adjustment)}` },
-  { what: 'free span', value: String(length(s.span)) },
-  { what: 'tension of each span', value: `${force(pretension)}, within ${percent(pretensionScatter)}` },
+  { what: 'distance of hip and knee, belt straight without tension', value: shown(length(s.straight)) },
+  { what: 'distance of hip and knee, tensioned', value: shown(length(s.set)) },
+  { what: 'adjustment of hip and knee', value: phrase`${length(stated - adjustment)} to ${length(stated + adjustment)}` },
+  { what: 'free span', value: shown(length(s.span)) },
+  { what: 'tension of each span', value: phrase`${force(pretension)}, within ${percent(pretensionScatter)}` },
   { what: 'pitch of a plucked span', value: hertz(s.pitchAt(pretension)) },
-  { what: 'force across the middle of a span that deflects it', value: `${force(s.sideForce)} for ${byRule(s.deflection)}` },
-  { what: 'force that presses the upper link together at rest', value: String(force(s.axisForce)) },
+  { what: 'force across the middle of a span that deflects it', value: phrase`${force(s.sideForce)} for ${byRule(s.deflection)}` },
+  { what: 'force that presses the upper link together at rest', value: shown(force(s.axisForce)) },
 ]
 
 function partsOf({ belt }: BeltSetting, { hipTeeth, kneeTeeth, material }: ThroughBelt) {
   const pitch = length(belt.pitch)
   const pulley = (teeth: number, where: string) => ({
     item: 'pulley',
-    size: `${teeth} teeth of ${pitch}, for ${length(belt.width)}`,
+    size: phrase`${teeth} teeth of ${pitch}, for ${length(belt.width)}`,
     quantity: '1',
     remark: `belt of the upper link, ${where}: bought, or made of ${material}`,
   })
   return [
     {
       item: 'tooth belt',
-      size: `${belt.teeth} teeth of ${pitch}, ${length(belt.width)} wide`,
+      size: phrase`${belt.teeth} teeth of ${pitch}, ${length(belt.width)} wide`,
       quantity: '2',
       remark: 'along the upper link: closed, the same profile as its pulleys; one spare',
     },

@@ -4,6 +4,7 @@ import type { Joint } from '../numbers.js'
 import { SECOND_STAGE, type ThroughCord } from '../second-stage.js'
 import { cordCut } from './cut-list.js'
 import type { DriveWork } from './drive-work-plan.js'
+import { phrase, shown } from './sheet-units.js'
 import { shareLeft, type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
 
 /** What the work on a cord needs and the document does not hold, SI. */
@@ -29,10 +30,10 @@ export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, bed
     kind: 'cordAlongLink',
     sizes: [
       { what: 'cord', value: cut.cord },
-      { what: 'cut', value: `${cut.cutLength}, with tails of ${cut.tail}` },
-      { what: 'end to end, laid loose', value: String(cut.betweenEnds) },
-      { what: 'inside each end', value: `${cut.endLength} (${cut.ends})` },
-      ...(cut.clampAt === undefined ? [] : [{ what: 'clamp on the drum on the hip axis', value: `${cut.clampAt} from an end` }]),
+      { what: 'cut', value: phrase`${cut.cutLength}, with tails of ${cut.tail}` },
+      { what: 'end to end, laid loose', value: shown(cut.betweenEnds) },
+      { what: 'inside each end', value: phrase`${cut.endLength} (${cut.ends})` },
+      ...(cut.clampAt === undefined ? [] : [{ what: 'clamp on the drum on the hip axis', value: phrase`${cut.clampAt} from an end` }]),
       ...sizesOf(lay, set),
     ],
     parts: [
@@ -41,7 +42,7 @@ export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, bed
         item: 'tensioning screw',
         size: set.thread,
         quantity: '1',
-        remark: `cord along the upper link: thread over at least ${set.travel} of travel`,
+        remark: phrase`cord along the upper link: thread over at least ${set.travel} of travel`,
       },
     ],
     before: [
@@ -49,8 +50,8 @@ export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, bed
     ],
     steps: stepsOf(lay, set, through),
     followUps: [
-      { when: 'after a day', what: 'cord of the upper link', expect: `about ${left(1)} of ${set.pretension} left; bring it back` },
-      { when: 'after a week', what: 'cord of the upper link', expect: `about ${left(7)} of ${set.pretension} left; bring it back` },
+      { when: 'after a day', what: 'cord of the upper link', expect: phrase`about ${left(1)} of ${set.pretension} left; bring it back` },
+      { when: 'after a week', what: 'cord of the upper link', expect: phrase`about ${left(7)} of ${set.pretension} left; bring it back` },
     ],
     troubles: [
       {
@@ -66,20 +67,20 @@ export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, bed
 const sizesOf = (lay: Winding, set: TensionerSetting) => [
   { what: 'spans', value: lay.arrangement },
   { what: 'turns on the drum on the hip axis', value: significant(lay.pinionTurns.si, 3) },
-  { what: 'wrap of each branch on the drum on the knee, and least wrap left', value: `${lay.drumWrap}, ${lay.leastDrumWrap}` },
-  { what: 'pretension', value: String(set.pretension) },
-  { what: 'tensioner: slack gone, set, end of life, travel', value: [set.start, set.set, set.end, set.travel].join(', ') },
-  { what: 'tension for each turn of its screw', value: String(set.tensionPerTurn) },
+  { what: 'wrap of each branch on the drum on the knee, and least wrap left', value: phrase`${lay.drumWrap}, ${lay.leastDrumWrap}` },
+  { what: 'pretension', value: shown(set.pretension) },
+  { what: 'tensioner: slack gone, set, end of life, travel', value: [set.start, set.set, set.end, set.travel].map(shown).join(', ') },
+  { what: 'tension for each turn of its screw', value: shown(set.tensionPerTurn) },
 ]
 
 const stepsOf = (lay: Winding, set: TensionerSetting, { arrangement }: ThroughCord): string[] => [
-  `Lay the cord of the upper link with the knee held at ${lay.layAt}: its middle at the middle of the drum on the hip axis, ${significant(lay.halfTurns.si, 3)} turns to each side, ${lay.drumWrap} to each anchor on the knee. The branch that pulls ${lay.branches[0].pulls} lies ${lay.branches[0].onDrum} on the knee and ${lay.branches[0].onPinion} on the hip axis (seen from the robot's left)${arrangement === 'crossed' ? '; the spans cross once between them and must not rub' : ''}.`,
-  `Tension it: some ${significant(set.turnsToStart.si, 2)} turns until the slack is gone, then ${significant(set.turnsToSet.si, 2)} turns to ${set.pretension} (${set.screwTorque} on the screw). Swing the knee through its travel after every turn, hands clear, then lock the screw.`,
+  phrase`Lay the cord of the upper link with the knee held at ${lay.layAt}: its middle at the middle of the drum on the hip axis, ${significant(lay.halfTurns.si, 3)} turns to each side, ${lay.drumWrap} to each anchor on the knee. The branch that pulls ${lay.branches[0].pulls} lies ${lay.branches[0].onDrum} on the knee and ${lay.branches[0].onPinion} on the hip axis (seen from the robot's left)${arrangement === 'crossed' ? '; the spans cross once between them and must not rub' : ''}.`,
+  phrase`Tension it: some ${significant(set.turnsToStart.si, 2)} turns until the slack is gone, then ${significant(set.turnsToSet.si, 2)} turns to ${set.pretension} (${set.screwTorque} on the screw). Swing the knee through its travel after every turn, hands clear, then lock the screw.`,
   'Hold upper link and knee where the drive of the knee stands in the middle of its travel, then tighten key or clamp of the drum on the hip axis. Swing hip and knee by hand through all their corners.',
 ]
 
 const problemsOf = (lay: Winding, set: TensionerSetting): string[] => [
-  ...(set.spare.si < 0 ? [`knee: the tensioner of the cord along the upper link needs ${set.end} and has ${set.travel}`] : []),
+  ...(set.spare.si < 0 ? [phrase`knee: the tensioner of the cord along the upper link needs ${set.end} and has ${set.travel}`] : []),
   ...(set.state === 'overhauls' ? ['knee: the tensioning screw of the cord along the upper link is not self-locking'] : []),
   ...(lay.leastDrumWrap.si < 0 ? ['knee: the cord along the upper link unwinds to its anchor at an end of travel'] : []),
 ]

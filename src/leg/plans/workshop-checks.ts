@@ -6,6 +6,7 @@ import { caseState } from '../what-if.js'
 import { force, length } from './bench.js'
 import type { CutList } from './cut-list.js'
 import type { PressStep } from './fastening-steps.js'
+import { phrase } from './sheet-units.js'
 import type { TensionerSetting } from './tensioning.js'
 
 /** A finished cord before it is tensioned: how long it may be, and what it is pulled with. */
@@ -61,33 +62,33 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
   return [
     ...checks.flatMap(({ joint, shortest, longest }): Trouble[] => [
       {
-        reading: `cord of the ${joint} shorter than ${shortest}`,
+        reading: phrase`cord of the ${joint} shorter than ${shortest}`,
         means: 'it will not go over its anchors, or with force only',
         cure: 'make another one; do not stretch it on',
       },
       {
-        reading: `cord of the ${joint} longer than ${longest}`,
+        reading: phrase`cord of the ${joint} longer than ${longest}`,
         means: 'the tensioner runs out before the cord has bedded in',
         cure: 'shorten one end; a washer under the tensioner hides it for a week',
       },
     ]),
     ...presses.map(
       ({ joint, pressingForce, hole, printed }): Trouble => ({
-        reading: `pin of the ${joint} goes in with less than a quarter of ${pressingForce}, or by hand`,
-        means: `the hole is wider than ${hole}: the pin will work loose`,
+        reading: phrase`pin of the ${joint} goes in with less than a quarter of ${pressingForce}, or by hand`,
+        means: phrase`the hole is wider than ${hole}: the pin will work loose`,
         cure: `${printed ? 'print' : 'make'} the boss again with a smaller hole; glue alone must not hold it`,
       }),
     ),
     ...presses.map(
       ({ joint, pressingForce, printed }): Trouble => ({
-        reading: `pin of the ${joint} needs more than one and a half times ${pressingForce}${printed ? ', or the print turns white' : ''}`,
+        reading: phrase`pin of the ${joint} needs more than one and a half times ${pressingForce}${printed ? ', or the print turns white' : ''}`,
         means: 'the hole is too tight, and the boss is splitting',
         cure: `stop, press it out, ream the hole, look for cracks ${printed ? 'along the layers' : 'in the bore'}`,
       }),
     ),
     ...tensioners.map(
       ({ joint, turnsToSet, pretension }): Trouble => ({
-        reading: `${joint}: ${pretension} reached in less than two thirds of ${significant(turnsToSet.si, 2)} turns`,
+        reading: phrase`${joint}: ${pretension} reached in less than two thirds of ${significant(turnsToSet.si, 2)} turns`,
         means: 'part of the cord is held by friction, or the scale is wrong',
         cure: 'turn the joint through its travel several times and read again; check the scale with a known weight',
       }),
@@ -130,16 +131,16 @@ export const coupons = (presses: readonly PressStep[], checks: readonly CordChec
     .filter((one) => one.printed)
     .map(
       ({ joint, hole, pressingForce, interference }): Coupon => ({
-        what: `boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,
+        what: phrase`boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,
         how: 'print them standing as in the leg, measure the holes with pin gauges or drills, press a pin into each with a scale under the vice',
-        expect: `${interference} of interference and about ${pressingForce}; take the hole that comes closest`,
+        expect: phrase`${interference} of interference and about ${pressingForce}; take the hole that comes closest`,
       }),
     ),
   ...checks.map(
     ({ joint, proofLoad, beddingLoad }): Coupon => ({
       what: `two cord ends as for the ${joint}, on half a metre of cord`,
       how: 'bed in and proof-pull behind a guard, then pull one until it fails',
-      expect: `no movement at ${beddingLoad} and at ${proofLoad}; note where it fails`,
+      expect: phrase`no movement at ${beddingLoad} and at ${proofLoad}; note where it fails`,
     }),
   ),
   ...(printed
