@@ -16,7 +16,8 @@ export class JointLoad {
   readonly #shaft: number[][]
 
   constructor(ways: number) {
-    this.#shaft = Array.from({ length: ways }, () => [])
+    this.#shaft = []
+    for (let way = 0; way < ways; way++) this.#shaft.push([])
   }
 
   /** Takes the torques of one moment, loaded in one of the ways. */
@@ -40,6 +41,9 @@ export class JointLoad {
   /** Root mean square of the motor torques over moments that last so long, loaded in the worst way. */
   rms(durations: readonly number[]): number {
     if (durations.length === 0) return 0
-    return Math.max(...this.#shaft.map((torques) => rmsTorque.si({ torques, durations, windingTimeConstant: undefined }).torque))
+    let largest = 0
+    for (const torques of this.#shaft)
+      largest = Math.max(largest, rmsTorque.si({ torques, durations, windingTimeConstant: undefined }).torque)
+    return largest
   }
 }

@@ -10,10 +10,10 @@ export class SidewaysLoad {
   hip = 0
 
   /** Takes the force across with one upright, at a knee angle. */
-  take(x: StrideInput, upright: number, kneeAngle: number): void {
-    const force = x.lateral * upright
+  take({ lateral, upperLink, lowerLink }: StrideInput, upright: number, kneeAngle: number): void {
+    const force = lateral * upright
     if (!(force > 0)) return
-    const { upperAtHip, upperAtKnee, upperTwist, kneeCouple, hipCouple } = lateralFootForce.si({ ...x, force, kneeAngle })
+    const { upperAtHip, upperAtKnee, upperTwist, kneeCouple, hipCouple } = lateralFootForce.si({ force, upperLink, lowerLink, kneeAngle })
     this.force = Math.max(this.force, force)
     this.bending = Math.max(this.bending, upperAtHip, upperAtKnee)
     this.twist = Math.max(this.twist, upperTwist)

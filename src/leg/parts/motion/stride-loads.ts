@@ -15,9 +15,8 @@ const STRAIGHT = [0] as const
 const angles = new Float64Array(3)
 const rates = new Float64Array(3)
 const accelerations = new Float64Array(3)
-/** Joint torques of weight and inertia of the links, and with the force of the ground on the foot. */
+/** Joint torques of weight and inertia of the links. */
 const own = new Float64Array(3)
-const torques = new Float64Array(3)
 const jacobian = new Float64Array(9)
 const state = new Float64Array(9)
 const velocity = state.subarray(3, 6)
@@ -25,13 +24,12 @@ const acceleration = state.subarray(6, 9)
 /** Joint torques less those of the springs beside the drives. */
 const held = new Float64Array(3)
 
-/** Adds to the torques of the links what joint torques hold against a force of the ground on the foot, which is linear in it. */
-function underForce(along: number, across: number, upright: number): void {
-  for (let j = 0; j < 3; j++) torques[j] = own[j]! - (jacobian[j]! * along + jacobian[j + 3]! * across + jacobian[j + 6]! * upright)
-}
+/** Torque of the links about a joint, with what the joint holds against a force of the ground on the foot: that is linear in the force. */
+const underForce = (joint: 0 | 1 | 2, along: number, across: number, upright: number): number =>
+  own[joint]! - (jacobian[joint]! * along + jacobian[joint + 3]! * across + jacobian[joint + 6]! * upright)
 
 /** A leg in the moments of a stride, and the largest of what its parts bear. */
-class Stride {
+export class Stride {
   readonly hip: JointLoad
   readonly knee: JointLoad
   readonly hipDrum: JointLoad
@@ -43,16 +41,19 @@ class Stride {
   farthest = 0
   readonly across = new SidewaysLoad()
   reached = true
-  hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
+  readonly hardest = { torque: -1, phase: 0.5, hip: 0, knee: 0 }
   readonly #kernel: LegKernel
   readonly #links: ReturnType<typeof linkDynamics>
   readonly #airborne: readonly number[]
+  /** Forces across the walk, over the upright one: none, or as far as it goes to both sides. */
+  readonly #across: readonly number[]
   /** Whether springs bear part of what the joints hold. The drives then also hold the leg with its foot lifted, in one more way. */
   readonly #sprung: boolean
 
   constructor(readonly x: StrideInput) {
     const rows = rowsOf(x)
     this.#airborne = new Array<number>(rows).fill(0)
+    this.#across = x.lateral > 0 ? [-x.lateral, x.lateral] : STRAIGHT
     this.#sprung = x.hipSpring !== undefined || x.kneeSpring !== undefined
     const load = () => new JointLoad(ENDS * rows + (this.#sprung ? 1 : 0))
     ;[this.hip, this.knee] = [load(), load()]
@@ -60,17 +61,19 @@ class Stride {
     this.#links = linkDynamics(x, x.gravity)
     this.through = throughDriveOf(x)
     ;[this.hipDrum, this.kneeDrum] = this.through === undefined && !this.#sprung ? [this.hip, this.knee] : [load(), load()]
-    const { moving, turns, period, moments } = momentsOf(x)
+    const { moving, turns, stanceTime, period, moments } = momentsOf(x)
     const path = moving ? footPathOf(x, period).si : undefined
     if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
     for (const moment of moments) {
-      path?.stateInto(state, 0, moment.time)
-      this.#take(moment, turns)
+      const { stands, phase, parts } = moment
+      const time = stands ? stanceTime : period - stanceTime
+      path?.stateInto(state, 0, stands ? phase * time : stanceTime + phase * time)
+      this.#take(moment, turns, time / parts)
     }
   }
 
   /** Takes the moment with the foot at `state`. */
-  #take(moment: Moment, turns: boolean): void {
+  #take(moment: Moment, turns: boolean, lasts: number): void {
     if (!this.#pose(turns)) {
       this.reached = false
       return
@@ -79,13 +82,15 @@ class Stride {
     this.#links.torqueInto(own, 0, angles, rates, accelerations, 0, 0, 0)
     this.#kernel.jacobianInto(jacobian, 0, angles[0]!, angles[1]!, angles[2]!)
     const forces = moment.stands ? uprightForces(x, moment.phase) : this.#airborne
+    let largest = 0
     for (let row = 0; row < forces.length; row++) {
       const force = forces[row]!
       this.#bear(ENDS * row, x.tractionLowest * force, force, moment)
       this.#bear(ENDS * row + 1, x.tractionHighest * force, force, moment)
-      this.vertical = Math.max(this.vertical, force)
-      this.across.take(x, force, angles[2]!)
+      largest = Math.max(largest, force)
     }
+    this.vertical = Math.max(this.vertical, largest)
+    this.across.take(x, largest, angles[2]!)
     if (this.#sprung) this.#bear(ENDS * forces.length, 0, 0, moment)
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
@@ -93,7 +98,7 @@ class Stride {
       this.hipDrum.turn(angles[1]!, rates[1]!, moment.stands)
       this.kneeDrum.turn(this.through?.angle ?? angles[2]!, this.through?.rate ?? rates[2]!, moment.stands)
     }
-    this.durations.push(moment.lasts)
+    this.durations.push(lasts)
   }
 
   /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
@@ -114,87 +119,42 @@ class Stride {
     return true
   }
 
-  /** The torques under a force of the ground on the foot, with the largest about the sideways-hip axis. */
-  #hold(along: number, across: number, upright: number): void {
-    underForce(along, across, upright)
-    this.sideways = Math.max(this.sideways, Math.abs(clean(torques[0]!)))
-  }
-
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
-    const { x } = this
-    for (const across of x.lateral > 0 ? [-x.lateral, x.lateral, 0] : STRAIGHT) this.#hold(along, across * force, force)
-    const [hip, knee] = [torques[1]!, torques[2]!]
-    const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
-    this.hip.bear(way, hip, hip + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
-    this.knee.bear(way, knee, knee + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
-    if (this.hipDrum !== this.hip) this.#drive(way, along, force)
+    for (const across of this.#across) this.sideways = Math.max(this.sideways, Math.abs(clean(underForce(0, along, across * force, force))))
+    const hip = underForce(1, along, 0, force)
+    const knee = underForce(2, along, 0, force)
+    this.#turnRotors(way, this.hip, this.knee, hip, knee)
+    if (this.hipDrum !== this.hip) this.#drive(way, along, force, hip, knee)
     const largest = Math.max(Math.abs(hip), Math.abs(knee))
-    if (stands && largest > this.hardest.torque) this.hardest = { torque: largest, phase, hip: angles[1]!, knee: angles[2]! }
+    const { hardest } = this
+    if (!stands || !(largest > hardest.torque)) return
+    hardest.torque = largest
+    hardest.phase = phase
+    hardest.hip = angles[1]!
+    hardest.knee = angles[2]!
   }
 
   /** Takes what the drives hold: the torques of the joints less those of springs, at the drums. */
-  #drive(way: number, along: number, force: number): void {
+  #drive(way: number, along: number, force: number, hip: number, knee: number): void {
     const { x, through } = this
-    held[1] = torques[1]! - springTorqueAt(x.hipSpring, angles[1]!)
-    held[2] = torques[2]! - springTorqueAt(x.kneeSpring, angles[2]!)
+    held[1] = hip - springTorqueAt(x.hipSpring, angles[1]!)
+    held[2] = knee - springTorqueAt(x.kneeSpring, angles[2]!)
     if (through === undefined) {
-      const [atHip, atKnee] = [accelerations[1]!, accelerations[2]!]
-      this.hipDrum.bear(way, held[1]!, held[1]! + (x.hipRotorInertia + x.kneeRotorAtHip) * atHip + x.rotorCoupling * atKnee)
-      this.kneeDrum.bear(way, held[2]!, held[2]! + x.rotorCoupling * atHip + x.kneeRotorInertia * atKnee)
+      this.#turnRotors(way, this.hipDrum, this.kneeDrum, held[1]!, held[2]!)
       return
     }
     through.load(angles, rates, accelerations, held, along, force)
     this.hipDrum.bear(way, through.hip.torque, through.hip.shaftTorque)
     this.kneeDrum.bear(way, through.knee.torque, through.knee.shaftTorque)
   }
-}
 
-/** Forces and torques of a leg over a stride. */
-export const strideLoadsOf = (x: StrideInput) => {
-  const { hip, knee, hipDrum, kneeDrum, through, durations, vertical, across, hardest, ...found } = new Stride(x)
-  return {
-    vertical,
-    forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
-    sidewaysTorque: found.sideways,
-    farthest: found.farthest,
-    reached: found.reached ? ('yes' as const) : ('no' as const),
-    hipTorque: hip.torque,
-    hipShaftTorque: hip.shaftTorque,
-    hipShaftRms: hip.rms(durations),
-    hipSpeed: hip.speed,
-    hipLoadedSpeed: hip.loadedSpeed,
-    hipLowest: hip.lowest,
-    hipHighest: hip.highest,
-    kneeTorque: knee.torque,
-    kneeShaftTorque: knee.shaftTorque,
-    kneeShaftRms: knee.rms(durations),
-    kneeSpeed: knee.speed,
-    kneeLoadedSpeed: knee.loadedSpeed,
-    kneeLowest: knee.lowest,
-    kneeHighest: knee.highest,
-    hipDriveTorque: hipDrum.torque,
-    hipDriveShaftTorque: hipDrum.shaftTorque,
-    hipDriveShaftRms: hipDrum.rms(durations),
-    kneeDriveTorque: kneeDrum.torque,
-    kneeDriveShaftTorque: kneeDrum.shaftTorque,
-    kneeDriveShaftRms: kneeDrum.rms(durations),
-    kneeDriveSpeed: kneeDrum.speed,
-    kneeDriveLoadedSpeed: kneeDrum.loadedSpeed,
-    kneeDriveLowest: kneeDrum.lowest,
-    kneeDriveHighest: kneeDrum.highest,
-    kneeHeldTorque: through?.held ?? knee.torque,
-    rodPull: through?.pull ?? 0,
-    rodPush: through?.push ?? 0,
-    kneePin: through?.pin ?? 0,
-    lateralForce: across.force,
-    upperSidewaysMoment: across.bending,
-    upperTwist: across.twist,
-    kneeCouple: across.knee,
-    hipCouple: across.hip,
-    kneeDriven: through === undefined || through.drives ? ('yes' as const) : ('no' as const),
-    hardestPhase: hardest.phase,
-    hardestHip: hardest.hip,
-    hardestKnee: hardest.knee,
+  /** Takes two torques, which also turn the rotors of motors that sit on body and upper link. */
+  #turnRotors(way: number, hipLoad: JointLoad, kneeLoad: JointLoad, hip: number, knee: number): void {
+    const { hipRotorInertia, kneeRotorAtHip, rotorCoupling, kneeRotorInertia } = this.x
+    const atHip = accelerations[1]!
+    const atKnee = accelerations[2]!
+    hipLoad.bear(way, hip, hip + (hipRotorInertia + kneeRotorAtHip) * atHip + rotorCoupling * atKnee)
+    kneeLoad.bear(way, knee, knee + rotorCoupling * atHip + kneeRotorInertia * atKnee)
   }
 }

@@ -44,34 +44,28 @@ export interface StrideInput extends SlenderLinks {
   readonly kneeSpring?: SpringLaw | undefined
 }
 
-/** A moment of a stride. */
+/** A moment of stance or swing. */
 export interface Moment {
   readonly stands: boolean
   /** Phase within the stance or the swing. */
   readonly phase: number
-  readonly time: number
-  /** How long it stands for; 0 for a moment that only the largest values count. */
-  readonly lasts: number
+  /** In how many such parts that is divided; infinite for a moment that only the largest values count. */
+  readonly parts: number
 }
+
+const middles = (stands: boolean, parts: number): Moment[] =>
+  Array.from({ length: parts }, (_, i) => ({ stands, phase: (i + 0.5) / parts, parts }))
+const IN_STANCE = [...middles(true, STANCE_SAMPLES), ...EXTREMES.map((phase) => ({ stands: true, phase, parts: Number.POSITIVE_INFINITY }))]
+const IN_STRIDE = [...IN_STANCE, ...middles(false, SWING_SAMPLES)]
+const HELD = middles(true, 1)
 
 /** Moments of a stride, and whether the joints turn in them. */
 export function momentsOf({ stepLength, speed, dutyFactor, blocked }: StrideInput) {
   const moving = stepLength > 0
   const stanceTime = moving ? stepLength / speed : 1
   const period = moving ? stanceTime / dutyFactor : 1
-  const stanceSamples = moving ? STANCE_SAMPLES : 1
   const turns = moving && !blocked
-  const moments: Moment[] = []
-  for (let i = 0; i < stanceSamples; i++) {
-    const phase = moving ? (i + 0.5) / STANCE_SAMPLES : 0.5
-    moments.push({ stands: true, phase, time: phase * stanceTime, lasts: stanceTime / stanceSamples })
-  }
-  for (const phase of moving ? EXTREMES : []) moments.push({ stands: true, phase, time: phase * stanceTime, lasts: 0 })
-  for (let i = 0; turns && i < SWING_SAMPLES; i++) {
-    const phase = (i + 0.5) / SWING_SAMPLES
-    moments.push({ stands: false, phase, time: stanceTime + phase * (period - stanceTime), lasts: (period - stanceTime) / SWING_SAMPLES })
-  }
-  return { moving, turns, period, moments }
+  return { moving, turns, stanceTime, period, moments: turns ? IN_STRIDE : moving ? IN_STANCE : HELD }
 }
 
 /** The path of the foot over a stride; `heading` is the direction in which the foot steps forward in swing. */

@@ -1,6 +1,6 @@
 import { formula } from '../../../formula/index.js'
 import { SPRING_LAW } from '../springs/law.js'
-import { strideLoadsOf } from './stride-loads.js'
+import { strideLoadsOf } from './stride-results.js'
 
 /** Forces and joint torques of a leg over a stride, or in a pose that is held: the largest of moments sampled in stance and swing. */
 export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {

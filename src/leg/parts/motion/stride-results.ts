@@ -1,0 +1,51 @@
+import { Stride } from './stride-loads.js'
+import type { StrideInput } from './stride-moments.js'
+
+/** Forces and torques of a leg over a stride. */
+export const strideLoadsOf = (x: StrideInput) => {
+  const { hip, knee, hipDrum, kneeDrum, through, durations, vertical, across, hardest, sideways, farthest, reached } = new Stride(x)
+  return {
+    vertical,
+    forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
+    sidewaysTorque: sideways,
+    farthest,
+    reached: reached ? ('yes' as const) : ('no' as const),
+    hipTorque: hip.torque,
+    hipShaftTorque: hip.shaftTorque,
+    hipShaftRms: hip.rms(durations),
+    hipSpeed: hip.speed,
+    hipLoadedSpeed: hip.loadedSpeed,
+    hipLowest: hip.lowest,
+    hipHighest: hip.highest,
+    kneeTorque: knee.torque,
+    kneeShaftTorque: knee.shaftTorque,
+    kneeShaftRms: knee.rms(durations),
+    kneeSpeed: knee.speed,
+    kneeLoadedSpeed: knee.loadedSpeed,
+    kneeLowest: knee.lowest,
+    kneeHighest: knee.highest,
+    hipDriveTorque: hipDrum.torque,
+    hipDriveShaftTorque: hipDrum.shaftTorque,
+    hipDriveShaftRms: hipDrum.rms(durations),
+    kneeDriveTorque: kneeDrum.torque,
+    kneeDriveShaftTorque: kneeDrum.shaftTorque,
+    kneeDriveShaftRms: kneeDrum.rms(durations),
+    kneeDriveSpeed: kneeDrum.speed,
+    kneeDriveLoadedSpeed: kneeDrum.loadedSpeed,
+    kneeDriveLowest: kneeDrum.lowest,
+    kneeDriveHighest: kneeDrum.highest,
+    kneeHeldTorque: through?.held ?? knee.torque,
+    rodPull: through?.pull ?? 0,
+    rodPush: through?.push ?? 0,
+    kneePin: through?.pin ?? 0,
+    lateralForce: across.force,
+    upperSidewaysMoment: across.bending,
+    upperTwist: across.twist,
+    kneeCouple: across.knee,
+    hipCouple: across.hip,
+    kneeDriven: through === undefined || through.drives ? ('yes' as const) : ('no' as const),
+    hardestPhase: hardest.phase,
+    hardestHip: hardest.hip,
+    hardestKnee: hardest.knee,
+  }
+}
