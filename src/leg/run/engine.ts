@@ -3,6 +3,7 @@ import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type N
 import type { Instances } from './instances.js'
 import type { Scenarios } from './scenarios.js'
 import { settle } from './settle.js'
+import { SharedRuns } from './shared-runs.js'
 import type { AnyValue, Index, Loop, Names, Of, Round, Use } from './value.js'
 
 /** Answers of each kind of part to the questions of its family: family, kind, question. */
@@ -26,6 +27,7 @@ export class Engine {
   private readonly recording: boolean
   private readonly answers: Answers
   private readonly leaf: (cell: Cell) => unknown
+  private readonly shared = new SharedRuns()
   private readonly handed: Work
   private current = new Cell(undefined as never, nowhere(), nowhere(), {} as Names)
   /** What the current cell read last time, and how far it has read now. */
@@ -148,8 +150,8 @@ export class Engine {
     throw new Error(`${id} is read inside a loop of ${this.current.of.id}: read it before the loop`)
   }
 
-  private run(formula: AnyFormula, x: unknown): unknown {
-    const y = formula.si(x as never)
+  /** Takes a run on the log of what is at work. */
+  private ran(formula: AnyFormula, x: unknown, y: unknown): unknown {
     if (this.recording && !this.muted && this.tried === undefined) (this.current.log as Entry[]).push({ formula, x, y })
     return y
   }
@@ -179,7 +181,8 @@ export class Engine {
       at: (of: AnyValue, named: Named) => this.readAt(of, named),
       all: (index: Index, named?: Named) => this.instances.all(index, named),
       nameOf: (index: Index, of: Of<Index>) => this.instances.name(index, of),
-      run: (formula: AnyFormula, x: unknown) => this.run(formula, x),
+      run: (formula: AnyFormula, x: unknown) => this.ran(formula, x, formula.si(x as never)),
+      shared: (formula: AnyFormula, x: unknown) => this.ran(formula, x, this.shared.run(formula, x)),
       settle: <R extends Round>(title: string, loop: Loop, round: (x: number) => R) => this.settle(title, loop, round),
       answer: (family: string, kind: string, question: string) => this.answers[family]?.[kind]?.[question],
     }) as unknown as Work

@@ -129,6 +129,8 @@ export interface Use<A extends Index> {
   nameOf<X extends Index>(index: X, of: Of<X>): string
   /** Runs a formula or a line on SI numbers. */
   readonly run: Evaluator
+  /** The same for a formula that takes long: instances with the same numbers share one run. */
+  readonly shared: Evaluator
   /** Iterates a number until it moves less than the tolerance. Read all values before it. */
   settle<R extends Round>(title: string, loop: Loop, round: (x: number) => R): R & { readonly x: number; readonly settled: boolean }
   /** The answer of one kind of part to a question. */

@@ -103,6 +103,23 @@ describe('values', () => {
     expect(calculation.worked).toBe(6)
   })
 
+  test('instances with the same numbers share one run of a formula that takes long, and one more number is another run', () => {
+    let runs = 0
+    const slow = line('heat of a list', { heats: { list: 'power' }, factor: 'ratio' }, 'power', 'factor * sum(heats)', (x) => {
+      runs++
+      return x.factor * x.heats.reduce((sum, heat) => sum + heat, 0)
+    })
+    const shared = value('shared', ['joint'], (use) => use.shared(slow, { heats: [use(torque), 1], factor: use(factor) }))
+    const calculation = fresh({ ...toy, torque: { hip: 4, knee: 4 } }, { recording: true })
+    expect([calculation.get(shared, hip), calculation.get(shared, knee), runs]).toEqual([15, 15, 1])
+    for (const joint of [hip, knee])
+      expect(calculation.cell(shared, joint).log?.at(-1)).toMatchObject({ formula: slow, x: { heats: [4, 1], factor: 3 }, y: 15 })
+    calculation.set(torque, knee, 5)
+    expect([calculation.get(shared, knee), calculation.get(shared, hip), runs]).toEqual([18, 15, 2])
+    const longer = value('longer', ['joint'], (use) => use.shared(slow, { heats: [use(torque), 1, 0], factor: use(factor) }))
+    expect([calculation.get(longer, hip), runs]).toEqual([15, 3])
+  })
+
   test('a plain reading after a named one of another instance is the own one', () => {
     let other = true
     const mixed = value('mixed', ['joint'], (use) => (other ? use.at(resistance, { motor: of<'motor'>(0) }) : use(resistance)))

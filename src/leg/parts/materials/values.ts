@@ -180,7 +180,7 @@ export function relaxedModulus(use: Use<never>, material: Of<'material'>, temper
   const coefficient = use.at(creepCoefficient, { material })
   if (coefficient === 0) return at
   const shift = creepShift(use, material, temperature)
-  return use.run(findleyRelaxationModulus, {
+  return use.shared(findleyRelaxationModulus, {
     modulus: at,
     creepCoefficient: coefficient,
     creepExponent: use.at(creepExponent, { material }),

@@ -59,7 +59,9 @@ export const behindFace = value('plate.behind', ['plate'], (use) =>
     : 0,
 )
 /** Resistance of a plate under a motor, tabulated over the film on its faces. */
-export const plateTable = value('plate.table', ['motor', 'plate'], (use) => use.run(plateLaw, { ...shape(use), behind: use(behindFace) }))
+export const plateTable = value('plate.table', ['motor', 'plate'], (use) =>
+  use.shared(plateLaw, { ...shape(use), behind: use(behindFace) }),
+)
 /** Resistance of the contact between a motor and its plate. */
 export const contact = value('plate.contact', ['motor', 'plate'], (use) => {
   const area = use.run(ringArea, {
@@ -82,11 +84,11 @@ export const airAt = (use: Use<'air'>) => ({
 const mountCooling = value('plate.mountLaw', ['motor', 'plate', 'air'], (use) => {
   const { ring, mean } = use(plateTable)
   const { height, emissivity } = use(body)
-  return use.run(mountLaw, { ring, mean, contact: use(contact), height, emissivity, ...airAt(use) })
+  return use.shared(mountLaw, { ring, mean, contact: use(contact), height, emissivity, ...airAt(use) })
 })
 /** The same through the can. */
 const canCooling = value('motor.canLaw', ['motor', 'air'], (use) =>
-  use.run(canLaw, {
+  use.shared(canLaw, {
     diameter: use(motor.canDiameter),
     length: use(motor.canLength),
     emissivity: use(motor.canEmissivity),
