@@ -39,19 +39,46 @@ const finite = (value: number, alpha: number, beta: number, z: number): number =
   throw new NumericError('mittagLeffler', 'outOfRange', 'the value is too large for a number', { alpha, beta, z })
 }
 
+/** Values of the gamma function at αk + β, k = 0, 1, 2 and so on. */
+class Gammas {
+  readonly #values: number[] = []
+
+  constructor(
+    readonly alpha: number,
+    readonly beta: number,
+  ) {}
+
+  at(k: number): number {
+    const values = this.#values
+    while (values.length <= k) values.push(gamma(this.alpha * values.length + this.beta))
+    return values[k]!
+  }
+}
+
+/** Those that were asked for last, the newest first: the materials of a machine keep their exponents while times and temperatures change. */
+const kept: Gammas[] = []
+const MOST_KEPT = 8
+
+function gammasOf(alpha: number, beta: number): Gammas {
+  const known = kept.find((one) => one.alpha === alpha && one.beta === beta)
+  if (known !== undefined) return known
+  const gammas = new Gammas(alpha, beta)
+  if (kept.unshift(gammas) > MOST_KEPT) kept.pop()
+  return gammas
+}
+
 /** The defining series; safe where its terms do not cancel. */
 function series(alpha: number, beta: number, z: number): number {
   let sum = 0
   let largest = 0
   const lnZ = Math.log(Math.abs(z))
+  const gammas = gammasOf(alpha, beta)
+  let power = 1
   for (let k = 0; k < 100_000; k++) {
     const argument = alpha * k + beta
     const size =
-      argument === 0
-        ? 0
-        : argument < 20 && Math.abs(k * lnZ) < 600
-          ? Math.abs(z) ** k / gamma(argument)
-          : Math.exp(k * lnZ - lnGamma(argument))
+      argument === 0 ? 0 : argument < 20 && Math.abs(k * lnZ) < 600 ? power / gammas.at(k) : Math.exp(k * lnZ - lnGamma(argument))
+    power *= Math.abs(z)
     const term = z < 0 && k % 2 === 1 ? -size : size
     sum += term
     largest = Math.max(largest, size)
