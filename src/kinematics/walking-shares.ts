@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { GAITS } from './gait-phases.js'
 import { DUTY_FACTOR } from './robot-inputs.js'
-import { MOST_FEET, StandingFeet } from './springy-feet.js'
+import { StandingFeet } from './springy-feet.js'
 
 /** Parts of the stance that `walkingShares` tells apart. */
 export const STANCE_PARTS = 12
@@ -18,29 +18,38 @@ interface Walk {
   readonly weightLeft: number
 }
 
-/** A leg of the walk: its place under the body at mid stance, its place in its row counted from the front, and its touch-down in the stride. */
+/** A leg of the walk: its place in its row, from 0 at the front to 1, the side of its row, and its touch-down in the stride. */
 interface Leg {
-  readonly x: number
-  readonly y: number
   readonly row: number
+  readonly fromFront: number
+  readonly side: number
   readonly phase: number
 }
 
+/** A foot that stands at one moment: how much of its stance has passed, and the part of the stance that its share counts in. */
+interface Standing {
+  readonly leg: Leg
+  readonly passed: number
+  readonly part: number
+}
+
+/** When the feet of a walk stand: the same for every size of robot and of step. */
+interface Schedule {
+  readonly rows: number
+  readonly moments: readonly (readonly Standing[])[]
+  /** Part of the stride in which at least one foot stands. */
+  readonly carried: number
+}
+
 /** Legs in two rows, the left one first: a wave runs along each from the hind leg to the front one, half a stride apart. */
-function legsOf({ legs, spacing, width, dutyFactor }: Walk): Leg[] {
-  const many = Math.round(legs)
+function legsOf(many: number, dutyFactor: number): Leg[] {
   const sides = [Math.ceil(many / 2), Math.floor(many / 2)]
   const lag = Math.min(0.5, 1 - dutyFactor)
   return sides.flatMap((count, side) =>
     Array.from({ length: count }, (_, row): Leg => {
-      const fromFront = count === 1 ? 0.5 : row / (count - 1)
       const named = GAITS.walk[2 * row + side]!
-      return {
-        row,
-        phase: many === 4 ? named : ((count - 1 - row) * lag + side / 2) % 1,
-        x: spacing * (0.5 - fromFront),
-        y: (side === 0 ? width : -width) / 2,
-      }
+      const phase = many === 4 ? named : ((count - 1 - row) * lag + side / 2) % 1
+      return { row, fromFront: count === 1 ? 0.5 : row / (count - 1), side, phase }
     }),
   )
 }
@@ -65,33 +74,52 @@ function momentsOf(legs: readonly Leg[], dutyFactor: number): Iterable<number> {
 /** What is left of a number that is not negative without its whole part. */
 const fraction = (x: number): number => x - Math.floor(x)
 
-const feet = /* @__PURE__ */ new StandingFeet()
-/** For each foot that stands, the part of the stance that its share counts in. */
-const parts = /* @__PURE__ */ new Int32Array(MOST_FEET)
-
-const sharesOf = (walk: Walk) => {
-  const { dutyFactor, stepLength, weightForward, weightLeft } = walk
-  const legs = legsOf(walk)
-  const rows = Math.max(...legs.map(({ row }) => row)) + 1
-  const largest = new Array<number>(rows * STANCE_PARTS).fill(0)
-  for (const moment of momentsOf(legs, dutyFactor)) {
-    feet.clear()
-    for (const { row, phase, x, y } of legs) {
-      const since = fraction(moment - phase + 2)
-      if (since >= dutyFactor) continue
+function scheduleOf(many: number, dutyFactor: number): Schedule {
+  const legs = legsOf(many, dutyFactor)
+  const moments = Array.from(momentsOf(legs, dutyFactor), (moment) =>
+    legs.flatMap((leg): Standing[] => {
+      const since = fraction(moment - leg.phase + 2)
+      if (since >= dutyFactor) return []
       const passed = since / dutyFactor
-      parts[feet.count] = row * STANCE_PARTS + Math.min(STANCE_PARTS - 1, Math.floor(passed * STANCE_PARTS))
-      feet.add(x + stepLength * (0.5 - passed), y)
-    }
+      return [{ leg, passed, part: leg.row * STANCE_PARTS + Math.min(STANCE_PARTS - 1, Math.floor(passed * STANCE_PARTS)) }]
+    }),
+  )
+  return { rows: Math.max(...legs.map(({ row }) => row)) + 1, moments, carried: Math.min(1, standingFor(legs, dutyFactor)) }
+}
+
+/** The schedule that was asked for last: robots of a study walk alike, with steps and weights of their own. */
+const last: { many: number; dutyFactor: number; schedule: Schedule | undefined } = {
+  many: Number.NaN,
+  dutyFactor: Number.NaN,
+  schedule: undefined,
+}
+
+function scheduleFor(many: number, dutyFactor: number): Schedule {
+  if (last.schedule === undefined || last.many !== many || last.dutyFactor !== dutyFactor) {
+    last.schedule = scheduleOf(many, dutyFactor)
+    last.many = many
+    last.dutyFactor = dutyFactor
+  }
+  return last.schedule
+}
+
+const feet = /* @__PURE__ */ new StandingFeet()
+
+const sharesOf = ({ legs, dutyFactor, spacing, width, stepLength, weightForward, weightLeft }: Walk) => {
+  const { rows, moments, carried } = scheduleFor(Math.round(legs), dutyFactor)
+  const largest = new Array<number>(rows * STANCE_PARTS).fill(0)
+  for (const standing of moments) {
+    feet.clear()
+    for (const { leg, passed } of standing)
+      feet.add(spacing * (0.5 - leg.fromFront) + stepLength * (0.5 - passed), (leg.side === 0 ? width : -width) / 2)
     feet.carry(weightForward, weightLeft)
-    for (let k = 0; k < feet.count; k++) {
-      const part = parts[k]!
+    for (let k = 0; k < standing.length; k++) {
+      const { part } = standing[k]!
       largest[part] = Math.max(largest[part]!, feet.shares[k]!)
     }
   }
   // In flight nobody carries: the feet that stand then carry more, so that the impulse of a stride stays that of the weight.
-  const carriedFor = Math.min(1, standingFor(legs, dutyFactor))
-  return { shares: largest.map((share) => share / carriedFor), largest: Math.max(...largest) / carriedFor }
+  return { shares: largest.map((share) => share / carried), largest: Math.max(...largest) / carried }
 }
 
 /** Part of the stride in which at least one foot stands. */
