@@ -3,13 +3,16 @@ import type { Cell } from './cell.js'
 /** A place in the document, and the leaves that are read from it. */
 interface Place {
   readonly inner: Map<string, Place>
+  /** Names and places of `inner` once more: two documents are compared for every leg of a sweep, and a list is gone through without making anything. */
+  readonly names: string[]
+  readonly places: Place[]
   /** Leaves that read the word or number here. */
   readonly at: Cell[]
   /** Leaves that may read anything below. */
   readonly below: Cell[]
 }
 
-const place = (): Place => ({ inner: new Map(), at: [], below: [] })
+const place = (): Place => ({ inner: new Map(), names: [], places: [], at: [], below: [] })
 const isObject = (x: unknown): x is object => typeof x === 'object' && x !== null
 
 /**
@@ -115,6 +118,8 @@ function within(at: Place, name: string): Place {
   if (one === undefined) {
     one = place()
     at.inner.set(name, one)
+    at.names.push(name)
+    at.places.push(one)
   }
   return one
 }
@@ -127,7 +132,8 @@ function compare(at: Place, before: unknown, after: unknown, found: Set<Cell>): 
   if (Object.is(before, after)) return
   for (const cell of at.at) found.add(cell)
   for (const cell of at.below) found.add(cell)
-  for (const [name, one] of at.inner) compare(one, inside(before, name), inside(after, name), found)
+  const { names, places } = at
+  for (let i = 0; i < names.length; i++) compare(places[i]!, inside(before, names[i]!), inside(after, names[i]!), found)
 }
 
 const inside = (x: unknown, name: string): unknown => (isObject(x) ? (x as Readonly<Record<string, unknown>>)[name] : undefined)
