@@ -1,15 +1,26 @@
 // The calculation of the live page, in a worker: the same library that a script imports.
-import { assess, checksTable, describeLeg, htmlReport, type Leg, legJsonSchema, verdictText } from 'limbwright/leg'
+import {
+  assess,
+  checksTable,
+  describeLeg,
+  htmlReport,
+  type Leg,
+  legJsonSchema,
+  passingRange,
+  passingRangeText,
+  verdictText,
+} from 'limbwright/leg'
 import { InputError, Quantity } from 'limbwright/units'
-import type { Answer, Mistake, Movable, Question, Row } from './messages.js'
+import type { Answer, Mistake, Movable, Question, RangeQuestion, Row } from './messages.js'
 
 const reply = (answer: Answer) => self.postMessage(answer)
 
-self.onmessage = ({ data }: MessageEvent<Question>) => {
+self.onmessage = ({ data }: MessageEvent<Question | RangeQuestion>) => {
   const { number, text, wanted } = data
   const started = performance.now()
   try {
     const leg = describeLeg(text)
+    if (wanted === 'range') return reply({ number, state: 'range', path: data.path, ...rangeOf(leg, data) })
     const verdict = assess(leg)
     if (wanted === 'report') return reply({ number, state: 'report', html: htmlReport(verdict) })
     const table = checksTable(verdict)
@@ -34,9 +45,21 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
       milliseconds: performance.now() - started,
     })
   } catch (error) {
-    if (error instanceof InputError) reply({ number, state: 'mistakes', mistakes: error.issues.map(mistakeOf) })
+    if (error instanceof InputError && wanted === 'range')
+      reply({ number, state: 'range', path: data.path, passes: [], text: error.issues.map((one) => mistakeOf(one).message).join(' ') })
+    else if (error instanceof InputError) reply({ number, state: 'mistakes', mistakes: error.issues.map(mistakeOf) })
     else reply({ number, state: 'fault', message: String(error) })
   }
+}
+
+/** Values that are tried along a slider. */
+const VALUES = 17
+
+function rangeOf(leg: Leg, { path, from, to }: RangeQuestion) {
+  const range = passingRange(leg, path, { from, to, values: VALUES })
+  const passes = range.tried.map(({ margin }) => margin !== undefined && margin >= 1)
+  // The first line says what was tried, which the slider shows.
+  return { passes, text: passingRangeText(range).split('\n').slice(1).join(' ') }
 }
 
 function mistakeOf({ path, given, accepts, line }: InputError['issues'][number]): Mistake {

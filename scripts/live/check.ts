@@ -64,6 +64,15 @@ try {
       report('the corrected document has its verdict again', await verdictOf(page, /^This leg/))
       const slider = page.locator('#sliders input').first()
       report('fields have sliders', (await page.locator('#sliders input').count()) >= 3)
+      const range = await page
+        .waitForFunction(
+          () => /^Every check has its required reserve from /.test(document.querySelector('.range')?.textContent ?? ''),
+          null,
+          LONG,
+        )
+        .then(() => page.evaluate(() => document.querySelectorAll('#sliders div:first-child .in').length))
+        .catch(() => 0)
+      report('a slider shows where the leg passes', range > 0 && range < 17, `${range} of 17 values pass`)
       await slider.focus()
       await page.keyboard.press('Home')
       report(

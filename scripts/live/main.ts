@@ -6,7 +6,7 @@ import { EditorState } from '@codemirror/state'
 import { EditorView, keymap, lineNumbers } from '@codemirror/view'
 import { editLegText } from 'limbwright/leg'
 import { completions } from './completion.js'
-import type { Answer, Movable, Question } from './messages.js'
+import type { Answer, Movable, Question, RangeQuestion } from './messages.js'
 
 const element = <T extends HTMLElement>(id: string) => document.getElementById(id) as T
 const textOf = (id: string) => (element(id).textContent ?? '').trim()
@@ -25,6 +25,8 @@ let schema: unknown
 let number = 0
 let waiting: Question | undefined
 let busy = false
+/** Sliders whose ranges are to be found, when nothing else is asked. */
+const stale = new Set<string>()
 
 function ask(wanted: Question['wanted']) {
   waiting = { number: ++number, text: editor.state.doc.toString(), wanted }
@@ -32,11 +34,23 @@ function ask(wanted: Question['wanted']) {
 }
 
 function next() {
-  if (busy || waiting === undefined || schema === undefined) return
+  if (busy || schema === undefined) return
+  const question = waiting ?? nextRange()
+  if (question === undefined) return
   busy = true
-  status.textContent = 'Calculating …'
-  worker.postMessage(waiting)
+  if (question === waiting) status.textContent = 'Calculating …'
   waiting = undefined
+  worker.postMessage(question)
+}
+
+/** The range of the next slider. While a slider moves, its own range stays as it is. */
+function nextRange(): RangeQuestion | undefined {
+  const [path] = stale
+  if (path === undefined) return undefined
+  stale.delete(path)
+  const slider = element<HTMLInputElement>(`slider-${path}`)
+  const [from, to] = [slider.min, slider.max].map((end) => `${end} ${slider.dataset.unit}`) as [string, string]
+  return { number: ++number, text: editor.state.doc.toString(), wanted: 'range', path, from, to }
 }
 
 worker.onmessage = ({ data }: MessageEvent<Answer>) => {
@@ -55,6 +69,10 @@ function show(answer: Answer) {
     window.open(URL.createObjectURL(new Blob([answer.html], { type: 'text/html' })), '_blank')
     return
   }
+  if (answer.state === 'range') {
+    showRange(answer.path, answer.passes, answer.text)
+    return
+  }
   mistakes.replaceChildren()
   if (answer.state === 'fault') status.textContent = `A fault of the program: ${answer.message}`
   else if (answer.state === 'mistakes') {
@@ -69,7 +87,23 @@ function show(answer: Answer) {
     table.replaceChildren(...answer.rows.map(({ standing, cells }) => rowOf(standing, cells)))
     status.textContent = `${answer.checks} checks in ${(answer.milliseconds / 1000).toFixed(1)} s.`
     offer(answer.movable)
+    for (const { dataset } of sliders.querySelectorAll<HTMLElement>('input')) if (dataset.path !== moved) stale.add(dataset.path as string)
+    moved = undefined
   }
+}
+
+/** Marks the part of a slider in which the leg passes, and says what decides beyond it. */
+function showRange(path: string, passes: readonly boolean[], text: string) {
+  const [strip, words] = [document.getElementById(`strip-${path}`), document.getElementById(`range-${path}`)]
+  if (strip === null || words === null) return
+  strip.replaceChildren(
+    ...passes.map((one) => {
+      const part = document.createElement('i')
+      part.className = one ? 'in' : 'out'
+      return part
+    }),
+  )
+  words.textContent = text
 }
 
 function rowOf(standing: string, cells: readonly string[]): HTMLTableRowElement {
@@ -115,6 +149,9 @@ function offer(fields: readonly Movable[]) {
   if (first) for (const path of FIRST) addSlider(path)
 }
 
+/** The slider that the newest change of the document came from. */
+let moved: string | undefined
+
 function addSlider(path: string) {
   const field = movable.find((each) => each.path === path)
   const id = `slider-${path}`
@@ -125,6 +162,7 @@ function addSlider(path: string) {
   const ends = [0.5 * value, 1.5 * value].sort((a, b) => a - b) as [number, number]
   Object.assign(input, { id, type: 'range', min: String(ends[0]), max: String(ends[1]), step: String((ends[1] - ends[0]) / 100) })
   input.value = String(value)
+  Object.assign(input.dataset, { path, unit })
   const shown = () => `${Number(Number(input.value).toPrecision(4))} ${unit}`
   const say = () => {
     output.textContent = shown()
@@ -134,6 +172,7 @@ function addSlider(path: string) {
     say()
     try {
       const text = editLegText(editor.state.doc.toString(), { [path]: shown() })
+      moved = path
       editor.dispatch({ changes: { from: 0, to: editor.state.doc.length, insert: text } })
     } catch (error) {
       status.textContent = String((error as Error).message)
@@ -141,8 +180,14 @@ function addSlider(path: string) {
   }
   say()
   const row = document.createElement('div')
-  row.append(label, input, output)
+  const [strip, words] = [document.createElement('span'), document.createElement('p')]
+  Object.assign(strip, { id: `strip-${path}`, className: 'strip', ariaHidden: 'true' })
+  Object.assign(words, { id: `range-${path}`, className: 'range' })
+  input.setAttribute('aria-describedby', words.id)
+  row.append(label, input, output, strip, words)
   sliders.append(row)
+  stale.add(path)
+  next()
 }
 
 let pause: ReturnType<typeof setTimeout> | undefined

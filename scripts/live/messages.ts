@@ -5,6 +5,17 @@ export interface Question {
   readonly wanted: 'verdict' | 'report'
 }
 
+/** What the page asks of one slider: how the verdict follows its field. */
+export interface RangeQuestion {
+  readonly number: number
+  readonly text: string
+  readonly wanted: 'range'
+  readonly path: string
+  /** Ends of the slider, with units. */
+  readonly from: string
+  readonly to: string
+}
+
 /** One mistake of the document. */
 export interface Mistake {
   readonly path: string
@@ -39,6 +50,14 @@ export type Answer =
       readonly checks: number
       readonly movable: readonly Movable[]
       readonly milliseconds: number
+    }
+  | {
+      readonly number: number
+      readonly state: 'range'
+      readonly path: string
+      /** Values in the order of the slider: whether every check has its required reserve there. */
+      readonly passes: readonly boolean[]
+      readonly text: string
     }
   | { readonly number: number; readonly state: 'report'; readonly html: string }
   | { readonly number: number; readonly state: 'fault'; readonly message: string }

@@ -1,7 +1,7 @@
 import { refuse } from '../units/index.js'
 import { argumentsOf } from './arguments.js'
 import { asData } from './check.js'
-import { FileError } from './file-error.js'
+import { inFile } from './file-error.js'
 import { casesOf, changesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
 
@@ -27,7 +27,7 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
   tell(`read ${first}: ${before.name}`)
   const sides =
     second === undefined
-      ? named(first, () => compareLegs(before, changes, options))
+      ? inFile(first, () => compareLegs(before, changes, options))
       : compareDesigns(before, await legFrom(terminal, verb, second, plain), options)
   tell(`assessed both designs: ${sides.checks.length} checks`)
   if (given.flag('json')) {
@@ -43,12 +43,4 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
   } else terminal.out(comparisonText(sides))
   const { passes, meetsTarget } = sides.after
   return (given.flag('allow-short') ? passes : meetsTarget) ? EXIT.holds : EXIT.falls
-}
-
-function named<T>(file: string, work: () => T): T {
-  try {
-    return work()
-  } catch (error) {
-    throw new FileError(file, error)
-  }
 }

@@ -13,6 +13,15 @@ export class FileError extends Error {
   }
 }
 
+/** Does some work on what a file says. Mistakes carry its name. */
+export function inFile<T>(file: string, work: () => T): T {
+  try {
+    return work()
+  } catch (error) {
+    throw new FileError(file, error)
+  }
+}
+
 /** One mistake as data. */
 interface Mistake extends Issue {
   readonly file?: string

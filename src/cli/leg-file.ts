@@ -1,7 +1,7 @@
 import type { CaseId, Leg } from '../leg/index.js'
 import { refuse } from '../units/index.js'
 import { type Arguments, assignments, type Options } from './arguments.js'
-import { FileError } from './file-error.js'
+import { inFile } from './file-error.js'
 import type { Terminal } from './terminal.js'
 
 /** Options of every verb that reads a leg. */
@@ -25,12 +25,10 @@ export async function legFrom(terminal: Terminal, verb: string, file: string, gi
   const { describeLeg, withFields } = await import('../leg/index.js')
   const text = terminal.readText(file)
   const changes = changesOf(verb, given)
-  try {
+  return inFile(file, () => {
     const leg = describeLeg(text)
     return Object.keys(changes).length === 0 ? leg : withFields(leg, changes)
-  } catch (error) {
-    throw new FileError(file, error)
-  }
+  })
 }
 
 /** The load cases that `--cases` names: ids with commas between them; every load case where it is absent. */

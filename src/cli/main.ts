@@ -6,6 +6,7 @@ import { mistakesOf, mistakeText } from './file-error.js'
 import { formulas } from './formulas.js'
 import { learnFromLogs } from './learn.js'
 import { page } from './page.js'
+import { range } from './range.js'
 import { report } from './report.js'
 import { robot } from './robot.js'
 import { schema } from './schema.js'
@@ -17,6 +18,7 @@ const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[])
   start,
   check,
   compare,
+  range,
   report,
   page,
   robot,

@@ -22,6 +22,15 @@ export const VERBS: Readonly<Record<string, { readonly does: string; readonly ca
     call: "compare before.yaml after.yaml, or compare leg.yaml --set joints.knee.drive.pretension='200 N'",
     options: ['--set, --remove, --cases, --allow-short   as for check; the exit code is that of the second design'],
   },
+  range: {
+    does: 'find in which range of one field a leg has its required reserves, and what decides beyond each end',
+    call: "range leg.yaml joints.knee.drive.pretension --from '150 N' --to '350 N'",
+    options: [
+      '--from, --to          the ends of the search; default: half the value of the leg, and one and a half times',
+      '--values 41           how many values are tried, 3 to 1001; a range between two of them is not found',
+      '--set, --remove, --cases   as for check; the exit code is 1 where no value passes',
+    ],
+  },
   report: {
     does: 'write the report, the workshop sheets and the table of checks',
     call: 'report leg.yaml --to out',
