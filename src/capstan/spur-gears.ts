@@ -44,6 +44,19 @@ export const spurContactRatio = /* @__PURE__ */ formula('capstan.spurContactRati
       holds: (x) => x.wheelTipRadius > (x.module * x.wheelTeeth * Math.cos(PRESSURE_ANGLE)) / 2,
     },
   },
+  valid: {
+    'contact ratio of at least 1 (below, the teeth let go before the next ones meet)': (_, { contactRatio }) => contactRatio >= 1,
+    'the tips of each gear meet the flanks of the other above its base circle (else they cut in, or the roots are undercut)': (
+      x,
+      { workingAngle },
+    ) => {
+      const whole = x.centreDistance * Math.sin(workingAngle) * (1 + 1e-9)
+      const base = (x.module * Math.cos(PRESSURE_ANGLE)) / 2
+      return (
+        Math.max(x.pinionTipRadius ** 2 - (x.pinionTeeth * base) ** 2, x.wheelTipRadius ** 2 - (x.wheelTeeth * base) ** 2) <= whole ** 2
+      )
+    },
+  },
   assumes: ['involute flanks over the whole path of contact: no undercut'],
   source: [
     {

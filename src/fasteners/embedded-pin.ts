@@ -53,7 +53,7 @@ export const embeddedPin = /* @__PURE__ */ formula('fasteners.embeddedPin', {
       mouthPressure: mouth / diameter,
       mouthPeakPressure: ((4 / Math.PI) * mouth) / diameter,
       endPressure: end / diameter,
-      pivotDepth: (mouth * depth) / (mouth + end),
+      pivotDepth: (depth * (4 * depth + 6 * arm)) / (6 * depth + 12 * arm),
       moment,
       momentDepth,
       bendingStress: (32 * moment) / (Math.PI * diameter ** 3),

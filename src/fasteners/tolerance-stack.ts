@@ -178,7 +178,9 @@ export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceM
             ? stream.uniformBetween(-tolerance, tolerance)
             : spread === 'normal'
               ? stream.normal(0, tolerance / 3)
-              : stream.triangular(-tolerance, 0, tolerance))
+              : tolerance === 0
+                ? 0
+                : stream.triangular(-tolerance, 0, tolerance))
       }
       sum += deviation
       squares += deviation * deviation

@@ -107,8 +107,8 @@ export const dipoleOffsetError = /* @__PURE__ */ formula('kinematics.dipoleOffse
   assumes: ['magnet on its axis and square to it, as a dipole'],
   requires: {
     offset: {
-      accepts: 'must be below 1.4 of the distance: beyond, the field turns the other way',
-      holds: (x) => x.offset ** 2 < 2 * x.distance ** 2,
+      accepts: 'must be below 0.7 of the distance (over √2): beyond, the field turns the other way',
+      holds: (x) => 2 * x.offset ** 2 < x.distance ** 2,
     },
   },
   source: [{ level: 'computed', where: 'field of a dipole beside its axis; series of the angle' }],

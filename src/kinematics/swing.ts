@@ -43,19 +43,19 @@ export const matchedSwingPeaks = /* @__PURE__ */ formula('kinematics.matchedSwin
     bodySpeed: { kind: 'velocity', min: 0 },
   },
   output: {
-    /** Highest forward speed of the foot relative to the body, at mid swing. */
+    /** Highest speed of the foot relative to the body: forward at mid swing, or backward at both ends where the stride is short. */
     peakSpeed: 'velocity',
     /** Highest acceleration. */
     peakAcceleration: 'acceleration',
   },
   equation: [
-    'peakSpeed = 1.875 * (stride + bodySpeed * swingTime) / swingTime - bodySpeed',
+    'peakSpeed = max(bodySpeed, 1.875 * (stride + bodySpeed * swingTime) / swingTime - bodySpeed)',
     'peakAcceleration = 10 / sqrt(3) * (stride + bodySpeed * swingTime) / swingTime^2',
   ],
   assumes: ['quintic with the stance speed and no acceleration at both ends'],
   source: [{ level: 'computed', where: 'quintic x = x0 − v t + (stride + v T)(10s³ − 15s⁴ + 6s⁵), derivatives' }],
   si: ({ stride, swingTime, bodySpeed }) => ({
-    peakSpeed: (1.875 * (stride + bodySpeed * swingTime)) / swingTime - bodySpeed,
+    peakSpeed: Math.max(bodySpeed, (1.875 * (stride + bodySpeed * swingTime)) / swingTime - bodySpeed),
     peakAcceleration: ((10 / Math.sqrt(3)) * (stride + bodySpeed * swingTime)) / (swingTime * swingTime),
   }),
 })

@@ -125,7 +125,7 @@ export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTim
   },
   output: {
     /** Time until the strain is reached; zero when the load alone reaches it. */
-    time: 'time',
+    time: { kind: 'time', infinite: true },
     /** Whether the strain is reached by creep or already on loading. */
     state: { oneOf: ['byCreep', 'onLoading'] },
   },

@@ -16,7 +16,7 @@ export const printLife = /* @__PURE__ */ formula('materials.printLife', {
   },
   output: {
     /** Cycles to failure; 0 when the first load breaks it. */
-    cycles: 'count',
+    cycles: { kind: 'count', infinite: true },
     /** Largest stress over strength. */
     share: 'ratio',
     /** Whether cycles or the first load break it. */

@@ -72,6 +72,12 @@ export const wlfShift = /* @__PURE__ */ formula('materials.wlfShift', {
     { level: 'unverified', where: 'Williams, Landel & Ferry 1955 (universal constants)' },
     { level: 'published', where: 'IUPAC Gold Book 12821 (form; valid from the glass transition to about 50 K above)' },
   ],
+  requires: {
+    temperature: {
+      accepts: 'must be less than c2 below the reference, where the law ends; use arrheniusShift there',
+      holds: ({ temperature, reference, c2 }) => temperature > reference - c2,
+    },
+  },
   valid: {
     'temperature at or above the reference; below it the law is wrong, use arrheniusShift': ({ temperature, reference }) =>
       temperature >= reference,

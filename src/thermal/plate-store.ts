@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { PLATE_CONDUCTIVITY, PLATE_SIZE, PLATE_THICKNESS, RING, RING_PLACE } from './plate-inputs.js'
-import { sourceResistances } from './rectangular-plate.js'
+import { COMPACT_PLATE, RING_FITS, sourceResistances } from './rectangular-plate.js'
 
 /** Rates of growth at which the store answers as the plate does, over the required time. */
 const SLOW = 0.3
@@ -40,12 +40,7 @@ export const plateStore = /* @__PURE__ */ formula('thermal.plateStore', {
     conductance: 'thermalConductance',
   },
   assumes: ['as ringOnRectangularPlate'],
-  requires: {
-    innerRadius: {
-      accepts: 'must be smaller than the outer radius of the ring',
-      holds: ({ innerRadius, outerRadius }) => innerRadius < outerRadius,
-    },
-  },
+  requires: { ...RING_FITS, height: COMPACT_PLATE },
   source: [
     { level: 'computed', where: 'series of the plate with its storage at two rates of growth (Laplace transform), less its steady part' },
   ],

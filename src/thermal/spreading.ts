@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { besselJ1 } from '../numeric/index.js'
+import { besselJ0, besselJ1 } from '../numeric/index.js'
 import { PLATE_RADIUS, PLATE_THICKNESS } from './plate-inputs.js'
 import { plateModes, PLATE_MODES as TERMS } from './plate-modes.js'
 
@@ -73,6 +73,14 @@ export const ringSpreading = /* @__PURE__ */ formula('thermal.ringSpreading', {
   },
 })
 
+/** What the modes above `last` add at the centre: half the integral of J1(u)/u from there on, spread over steps of π e. */
+function centreOfRest(e: number, last: number): number {
+  const y = last * e
+  const half = (Math.PI / 2) * e
+  const integral = besselJ0(y) / y + besselJ1(y) / (y * y) - (3 * besselJ0(y)) / y ** 3
+  return (0.5 * integral * half) / Math.sin(half)
+}
+
 /** Dimensionless spreading resistance of a disc source, mean and at its centre, by the exact series: √π · conductivity · source radius · resistance. */
 export const discSpreading = /* @__PURE__ */ formula('thermal.discSpreading', {
   inputs: {
@@ -101,6 +109,7 @@ export const discSpreading = /* @__PURE__ */ formula('thermal.discSpreading', {
     }
     const last = (TERMS + 0.75) * Math.PI
     mean += 1 / (4 * Math.PI * e * last * last)
+    centre += centreOfRest(e, last)
     return { mean: (4 / (Math.sqrt(Math.PI) * e)) * mean, centre: (2 / Math.sqrt(Math.PI)) * centre }
   },
 })

@@ -98,8 +98,6 @@ const WRITTEN: Readonly<Record<string, string>> = {
   Ω: 'ohm',
   mΩ: 'mohm',
   kΩ: 'kohm',
-  µH: 'uH',
-  µF: 'uF',
   '°': 'deg',
   '"': 'in',
 }
@@ -109,8 +107,8 @@ export function unitsAccepted(kind: Kind, given = ''): string {
   const names = unitNames(kind)
   const units = `units of ${kindWords(kind)} are ${names.join(', ')}`
   if (given === '') return units
-  const meant = WRITTEN[given]
-  if (meant !== undefined && names.includes(meant)) return `${units}; did you mean ${meant}?`
+  const meant = WRITTEN[given] ?? given.replace(/^[\u00b5\u03bc]/, 'u')
+  if (meant !== given && names.includes(meant)) return `${units}; did you mean ${meant}?`
   const other = kindNames().find((name) => unitNames(name).includes(given))
   return other === undefined
     ? `'${cut(given)}' is not a unit here; ${units}${didYouMean(given, names)}`
@@ -174,13 +172,19 @@ const isBelowZero = (kind: Kind, given: unknown): boolean => {
   return x < 0 && x !== Number.NEGATIVE_INFINITY
 }
 
+/** What a number from a text processor may hold, and what to write. */
+const WRONG_SIGNS: readonly (readonly [RegExp, string])[] = [
+  [/[\u2012-\u2015\u2212]/, ": the minus is '-'"],
+  [/,/, ': no comma, a decimal point'],
+]
+
 function textHint(kind: Kind, given: string): string {
   if (given.length > LONGEST_TEXT) return `: text of ${given.length} characters is too long`
   if (given.trim() === '') return ': the text is empty'
   const [, number = '', unit = ''] = /^\s*([^\sa-zA-Z°µ%]*(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/.exec(given) ?? []
   if (unitNames(kind).includes(unit)) {
     if (NUMBER.test(number)) return Number.isFinite(+number) ? `: write '${number} ${unit}' with one blank` : ': the number is too large'
-    return `: '${number}' is not a finite number`
+    return `: '${number}' is not a finite number${WRONG_SIGNS.find(([sign]) => sign.test(number))?.[1] ?? ''}`
   }
   if (unit === '') return ` (${unitsAccepted(kind)})`
   return `: ${unitsAccepted(kind, unit)}`

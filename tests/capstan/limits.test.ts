@@ -17,6 +17,7 @@ import {
   proposeDrive,
   runningTautTension,
   slackTorque,
+  spurContactRatio,
   steelCable,
   strokeTension,
   wireRopeBendEfficiency,
@@ -32,6 +33,23 @@ const within = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 const loop = { arrangement: 'crossed', pinionRadius: '7.5 mm', drumRadius: '46.5 mm', centreDistance: '62 mm', pinionTurns: 3 } as const
 
 describe('validity', () => {
+  test('teeth that let go of each other, or cut into each other below the base circle, carry a note', () => {
+    // Standard teeth of module 1 mm: a tip radius is a pitch radius and a module.
+    const pair = (pinionTeeth: number, wheelTeeth: number, apart = 0) =>
+      notes(
+        spurContactRatio({
+          ...{ pinionTeeth, wheelTeeth, module: '1 mm' },
+          pinionTipRadius: [pinionTeeth / 2 + 1, 'mm'],
+          wheelTipRadius: [wheelTeeth / 2 + 1, 'mm'],
+          centreDistance: [(pinionTeeth + wheelTeeth) / 2 + apart, 'mm'],
+        }).contactRatio,
+      )
+    // Least teeth of a pinion with a wheel of 45 without interference, 20°: 17 (16 go with a wheel of 101 at most).
+    expect(pair(17, 45)).toBe('')
+    expect(pair(12, 45)).toContain('above its base circle')
+    expect(pair(17, 45, 1)).toContain('of at least 1')
+  })
+
   test('a cord that strains more than 2 % carries a note', () => {
     const drive = { torque: '6 N m', pretension: '100 N', pinionRadius: '7.5 mm', drumRadius: '46.5 mm', span: '20 mm' } as const
     const wraps = {

@@ -5,11 +5,13 @@ import {
   bossWallStress,
   clampLoadThroughHeat,
   eccentricJoint,
+  embeddedPin,
   frictionDrive,
   frustumStiffness,
   memberCompliance,
   springWasher,
   threadGeometry,
+  toleranceMonteCarlo,
 } from '../../src/fasteners/index.js'
 
 describe('states of a joint', () => {
@@ -86,4 +88,19 @@ describe('what is accepted', () => {
     expect(threadGeometry({ diameter: '10 mm', pitch: '7.9 mm' }).minorDiameter.si).toBeGreaterThan(0)
     expect(() => threadGeometry({ diameter: '10 mm', pitch: '8.01 mm' })).toThrow(/pitch .*0\.8 of the diameter/)
   })
+})
+
+test('an unloaded pin turns about the depth that a loaded one does', () => {
+  const pin = { arm: '4 mm', depth: '10 mm', diameter: '3 mm' } as const
+  const idle = embeddedPin({ ...pin, force: '0 N' })
+  expect(idle.mouthPressure.si).toBe(0)
+  expect(idle.pivotDepth.si).toBe(embeddedPin({ ...pin, force: '1 N' }).pivotDepth.si)
+})
+
+test('a size without tolerance does not scatter, whatever its spread', () => {
+  for (const spread of ['uniform', 'normal', 'triangular'] as const) {
+    const fixed = { nominal: '10 mm', tolerance: '0 mm', spread } as const
+    const { mean, scatter, tooLarge } = toleranceMonteCarlo({ parts: [fixed], least: '9 mm', largest: '11 mm', draws: 100 })
+    expect([mean.in('mm'), scatter.si, tooLarge.si]).toEqual([10, 0, 0])
+  }
 })

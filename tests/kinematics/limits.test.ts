@@ -3,9 +3,11 @@ import { describe, expect, test } from 'vitest'
 import {
   cantileverToe,
   chainFromScrews,
+  dipoleOffsetError,
   driveCoupling,
   footError,
   legDynamics,
+  matchedSwingPeaks,
   notchHinge,
   threeJointLeg,
   torqueSpeedChart,
@@ -35,6 +37,21 @@ describe('notes on toes', () => {
     expect(notes(notchHinge({ ...hinge, thickness: '0.99 mm' }).stiffness)).toBe('')
     expect(notes(notchHinge({ ...hinge, thickness: '1.01 mm' }).stiffness)).toContain('a tenth of the notch radius')
   })
+})
+
+test('a far magnet is read up to the offset where its field stands still: distance over √2', () => {
+  const at = (offset: '7.05 mm' | '7.08 mm') => dipoleOffsetError({ offset, distance: '10 mm' })
+  // Sum of a field that turns forwards and a smaller one that turns backwards.
+  expect(at('7.05 mm').worstError.in('deg')).toBeGreaterThan(80)
+  expect(() => at('7.08 mm')).toThrow(/offset is '7.08 mm'; must be below 0.7 of the distance/)
+})
+
+test('a short step is fastest where the foot meets the ground', () => {
+  const swing = { swingTime: '0.2 s', bodySpeed: '1 m/s' } as const
+  // 1.875 (stride + v T)/T − v exceeds v from a stride of v T/15 on.
+  expect(matchedSwingPeaks({ ...swing, stride: '0 mm' }).peakSpeed.in('m/s')).toBe(1)
+  expect(matchedSwingPeaks({ ...swing, stride: '13 mm' }).peakSpeed.in('m/s')).toBe(1)
+  expect(matchedSwingPeaks({ ...swing, stride: '14 mm' }).peakSpeed.in('m/s')).toBeCloseTo(1.00625, 12)
 })
 
 test('a rotor of the knee that the hip turns as well stores energy when the hip alone moves', () => {

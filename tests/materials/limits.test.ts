@@ -2,7 +2,17 @@
 import { describe, expect, test } from 'vitest'
 import { property } from '../../src/formula/index.js'
 import { meanIntegral } from '../../src/materials/histories.js'
-import { cellularBounds, doubtsAbout, fibreExpansion, fitFindley, pla, timeTemperatureShift } from '../../src/materials/index.js'
+import {
+  cellularBounds,
+  doubtsAbout,
+  fibreExpansion,
+  findleyTimeToStrain,
+  fitFindley,
+  pla,
+  printLife,
+  timeTemperatureShift,
+  wlfShift,
+} from '../../src/materials/index.js'
 
 interface Noted {
   readonly notes?: readonly { readonly text: string }[] | undefined
@@ -23,6 +33,22 @@ describe('validity', () => {
     expect(shift('130 degC', '110 degC')).toBe('')
     expect(shift('110 degC', '20 degC')).toContain('one side of the glass transition')
     expect(shift('20 degC', '110 degC')).toContain('one side of the glass transition')
+  })
+
+  test('a part that hardly feels its load lasts without end', () => {
+    const idle = printLife({ largest: '0.1 MPa', strength: '60 MPa', ratioAtMillion: 0.9 })
+    expect(idle.cycles.si).toBe(Number.POSITIVE_INFINITY)
+    expect(notes(idle.cycles)).toContain('ten million cycles')
+    const slow = findleyTimeToStrain({ strain: '5 %', stress: '0.1 MPa', modulus: '2 GPa', creepCoefficient: 0.01, creepExponent: 0.01 })
+    expect(slow.time.si).toBe(Number.POSITIVE_INFINITY)
+    expect(notes(slow.time)).toContain('at most ten years')
+  })
+
+  test('the law of Williams, Landel and Ferry ends 51.6 K below its reference', () => {
+    expect(() => wlfShift({ temperature: '40 degC', reference: '100 degC' })).toThrow(
+      /temperature is '40 degC'; must be less than c2 below the reference/,
+    )
+    expect(notes(wlfShift({ temperature: '60 degC', reference: '100 degC' }))).toContain('use arrheniusShift')
   })
 
   test('a filled polymer is at least as stiff as the share of its matrix', () => {

@@ -28,7 +28,7 @@ def wall(biot, fourier):
 
 
 discs = []
-for e in (0.1, 0.3, 0.5, 0.7):
+for e in (0.01, 0.1, 0.3, 0.5, 0.7):
     for tau in (0.05, 0.2, 1.0):
         for biot in (0.01, 1.0, 100.0):
             mean, centre = disc(e, tau, biot)

@@ -9,6 +9,7 @@ import {
   motorMount,
   motorsOnPlate,
   naturalConvection,
+  plateStore,
   rayleighNumber,
   ringsOnPlate,
 } from '../../src/thermal/index.js'
@@ -166,4 +167,20 @@ test('a loss in a node that the network has not is an error', () => {
   expect(issues.map(({ path, accepts }) => [path, accepts])).toEqual([
     ['nodes.mont.loss', 'must name a node: mount, can; did you mean mount?'],
   ])
+})
+
+test('a plate stores heat only from a ring that lies on it', () => {
+  const plate = {
+    innerRadius: '10 mm',
+    width: '90 mm',
+    height: '80 mm',
+    thickness: '6 mm',
+    conductivity: '0.2 W/(m K)',
+    time: '60 s',
+  } as const
+  const store = (outerRadius: '25 mm' | '41 mm', more: object = {}) =>
+    plateStore({ ...plate, outerRadius, density: '1200 kg/m^3', specificHeat: '1300 J/(kg K)', ...more })
+  expect(store('25 mm').capacity.si).toBeGreaterThan(0)
+  expect(() => store('41 mm')).toThrow(/must fit on the plate at its place/)
+  expect(() => store('25 mm', { width: '500 mm' })).toThrow(/must be at most five times the width/)
 })

@@ -53,7 +53,9 @@ describe('text', () => {
     ['5N', "write '5 N' with one blank"],
     ['5  N', "write '5 N' with one blank"],
     ['5 N ', "write '5 N' with one blank"],
-    ['5,5 N', "'5,5' is not a finite number"],
+    ['5,5 N', "'5,5' is not a finite number: no comma, a decimal point"],
+    ['\u22125 N', "'\u22125' is not a finite number: the minus is '-'"],
+    ['\u20135e3 N', "'\u20135e3' is not a finite number: the minus is '-'"],
     ['5 500 N', 'force'],
     ['5', 'units of force are'],
     ['5 mm', 'mm is a unit of length'],
@@ -65,6 +67,14 @@ describe('text', () => {
   ])('%j is refused and the message says why', (text, why) => {
     expect(() => quantity('force', text as never)).toThrow(InputError)
     expect(() => quantity('force', text as never)).toThrow(why)
+  })
+
+  test.each([
+    ['length', '5 \u03bcm', 'did you mean um?'],
+    ['angle', '5 \u00b5rad', 'did you mean urad?'],
+    ['time', '5 \u03bcs', 'did you mean us?'],
+  ] as const)('a %s of %j: the prefix in its other letters', (kind, text, why) => {
+    expect(() => quantity(kind, text as never)).toThrow(why)
   })
 
   test('other refusals', () => {
