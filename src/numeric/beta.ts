@@ -45,8 +45,6 @@ export function regularisedBeta(x: number, a: number, b: number, complement = 1 
   if (!(a > 0 && b > 0 && x >= 0 && x <= 1)) {
     throw new NumericError('regularisedBeta', 'outOfRange', 'needs a > 0, b > 0 and x from 0 to 1', { x, a, b })
   }
-  if (x === 0) return 0
-  if (complement === 0) return 1
   return x <= (a + 1) / (a + b + 2) ? betaFraction(x, complement, a, b) : 1 - betaFraction(complement, x, b, a)
 }
 

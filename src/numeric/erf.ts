@@ -24,7 +24,6 @@ export const expMinusSquare = (x: number): number => {
 export function erf(x: number): number {
   const size = Math.abs(x)
   if (size <= 1) return x * chebyshev(ERF, 2 * x * x - 1)
-  if (size > 6) return Math.sign(x)
   return Math.sign(x) * (1 - erfc(size))
 }
 
@@ -33,7 +32,6 @@ export function erf(x: number): number {
  */
 export function erfc(x: number): number {
   if (x < 1) return 1 - erf(x)
-  if (x > 27) return 0
   return expMinusSquare(x) * erfcScaled(x)
 }
 

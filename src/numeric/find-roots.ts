@@ -90,17 +90,14 @@ function sampled(f: ScalarFunction, lo: number, hi: number, { samples = 200, spa
   return { f, x, y: x.map(f), noise }
 }
 
-/** The place or the range of some neighbouring zero samples: a range where it reaches over a good part of a cell. */
-function zeroRun({ f, x, y, noise }: Samples, first: number, last: number): number | readonly [number, number] {
+/** The place or the range of some neighbouring zero samples: a range where it reaches over a good part of a cell, as that of two samples does. */
+function zeroRun({ f, x, noise }: Samples, first: number, last: number): number | readonly [number, number] {
   const zeroAt = (at: number) => isZero(f(at), noise)
   const from = first === 0 ? x[0]! : edgeOf(zeroAt, x[first]!, x[first - 1]!)
   const to = last === x.length - 1 ? x[last]! : edgeOf(zeroAt, x[last]!, x[last + 1]!)
   const neighbour = first === 0 ? first : first - 1
   if (to - from > PLATEAU * (x[neighbour + 1]! - x[neighbour]!)) return [from, to]
-  // The sample in the middle of a flat root; of rounding noise around one, the least.
-  let best = first
-  for (let i = first; i <= last; i++) if (Math.abs(y[i]!) < Math.abs(y[best]!)) best = i
-  return x[best]!
+  return x[first]!
 }
 
 /** Share of a cell over which zero values make a range; a root of high order is flat over less. */

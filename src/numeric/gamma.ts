@@ -79,9 +79,9 @@ export function lnGamma(x: number): number {
   }
   if (y < 1.5) {
     const d = y - 1
-    return d * y * chebyshev(LN_GAMMA, 2 * (y + 1) - 4) - Math.log1p(d) + (product === 1 ? 0 : Math.log(product))
+    return d * y * chebyshev(LN_GAMMA, 2 * (y + 1) - 4) - Math.log1p(d) + Math.log(product)
   }
-  return (y - 1) * (y - 2) * chebyshev(LN_GAMMA, 2 * y - 4) + (product === 1 ? 0 : Math.log(product))
+  return (y - 1) * (y - 2) * chebyshev(LN_GAMMA, 2 * y - 4) + Math.log(product)
 }
 
 /** sin(πx) with the argument reduced exactly. */
@@ -93,7 +93,7 @@ export const sinPi = (x: number): number => {
 }
 
 /**
- * x ln(x/m) + m − x without cancellation near x = m (the deviance of a Poisson count).
+ * x ln(x/m) + m − x for positive x, without cancellation near x = m (the deviance of a Poisson count).
  *
  * Source: Loader 2000, as above.
  */
@@ -111,12 +111,11 @@ export function deviance(x: number, m: number): number {
     }
     return sum
   }
-  return x === 0 ? m : x * Math.log(x / m) + m - x
+  return x * Math.log(x / m) + m - x
 }
 
 /** x^a e^−x / Γ(a+1) without loss of digits for large a. */
 function poissonTerm(a: number, x: number): number {
-  if (a === 0) return Math.exp(-x)
   if (a < 1) return (x ** a * Math.exp(-x)) / gamma(a + 1)
   return Math.exp(-stirlingError(a) - deviance(a, x)) / Math.sqrt(2 * Math.PI * a)
 }
@@ -132,7 +131,6 @@ function poissonTerm(a: number, x: number): number {
  */
 export function regularisedGammaP(a: number, x: number): number {
   checkGamma('regularisedGammaP', a, x)
-  if (x === 0) return 0
   if (x === Infinity) return 1
   return x < a + 1 ? gammaSeries(a, x) : 1 - gammaFraction(a, x)
 }
@@ -140,7 +138,6 @@ export function regularisedGammaP(a: number, x: number): number {
 /** Regularised upper incomplete gamma function Q(a, x) = 1 − P(a, x), accurate in the tail. */
 export function regularisedGammaQ(a: number, x: number): number {
   checkGamma('regularisedGammaQ', a, x)
-  if (x === 0) return 1
   if (x === Infinity) return 0
   return x < a + 1 ? 1 - gammaSeries(a, x) : gammaFraction(a, x)
 }
