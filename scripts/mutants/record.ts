@@ -5,6 +5,8 @@ import type { Mutant, Outcome } from './stryker.js'
 /** One draw, as the tests of its day left it. Later tests are written for its survivors, so that only this first result says something about the others. */
 export interface DrawResult {
   readonly date: string
+  /** Key after which the draw began; unknown for old draws. */
+  readonly after?: string | undefined
   readonly mutants: number
   readonly killed: number
   readonly timedOut: number
@@ -68,13 +70,22 @@ export function interval(detected: number, all: number): readonly [low: number, 
   return [100 * (middle - half), 100 * (middle + half)]
 }
 
-/** Share of the last draw that the tests of its day noticed, with its interval, in per cent: the fair estimate of the folder. */
-export function estimateOf({ draws }: Pick<Record, 'draws'>): { share: number; low: number; high: number; of: number } | undefined {
+/**
+ * Share of the last draw that the tests of its day noticed, with its interval, in per cent: the fair estimate of the folder. Of a draw whose beginning is
+ * known the equivalent mutants are left out.
+ */
+export function estimateOf({
+  draws,
+  survivors,
+}: Pick<Record, 'draws' | 'survivors'>): { share: number; low: number; high: number; of: number; equivalent: number } | undefined {
   const last = draws.at(-1)
   if (last === undefined) return undefined
+  const after = draws.length === 1 ? '' : last.after
+  const equivalent = survivors.filter(({ key, verdict }) => after !== undefined && key > after && verdict === 'equivalent').length
   const seen = last.killed + last.timedOut
-  const [low, high] = interval(seen, last.mutants)
-  return { share: (100 * seen) / last.mutants, low, high, of: last.mutants }
+  const of = last.mutants - equivalent
+  const [low, high] = interval(seen, of)
+  return { share: (100 * seen) / of, low, high, of, equivalent }
 }
 
 /** Survives the tests that were run, or none of them runs its line. */
@@ -100,7 +111,7 @@ const killedOf = ({ key, file, line, mutator, was, becomes, by }: Outcome): Kill
 
 const byPlace = (a: Mutant, b: Mutant) => (a.file === b.file ? a.line - b.line : a.file < b.file ? -1 : 1)
 
-function result(outcomes: readonly Outcome[], date: string): DrawResult {
+function result(outcomes: readonly Outcome[], date: string, after: string): DrawResult {
   const count = (fate: string) => outcomes.filter((outcome) => outcome.fate === fate).length
   const [killed, timedOut, survived, uncovered] = ['killed', 'timedOut', 'survived', 'uncovered'].map(count) as [
     number,
@@ -108,7 +119,7 @@ function result(outcomes: readonly Outcome[], date: string): DrawResult {
     number,
     number,
   ]
-  return { date, mutants: killed + timedOut + survived + uncovered, killed, timedOut, survived, uncovered }
+  return { date, after, mutants: killed + timedOut + survived + uncovered, killed, timedOut, survived, uncovered }
 }
 
 /** How many mutants there are today, and how many come after a key in the order of draw. */
@@ -117,20 +128,34 @@ export const countsOf = (all: readonly Mutant[], drawnTo: string) => ({
   left: all.filter(({ key }) => key > drawnTo).length,
 })
 
-/** The record after a further draw. */
+/** Two parts of one draw. */
+const joined = (a: DrawResult, b: DrawResult): DrawResult => ({
+  ...a,
+  mutants: a.mutants + b.mutants,
+  killed: a.killed + b.killed,
+  timedOut: a.timedOut + b.timedOut,
+  survived: a.survived + b.survived,
+  uncovered: a.uncovered + b.uncovered,
+})
+
+/** The record after a further draw, or after a further part of the last one. */
 export function withDraw(
   folder: string,
   before: Record | undefined,
   all: readonly Mutant[],
   outcomes: readonly Outcome[],
   date: string,
+  partOfLast: boolean,
 ): Record {
   const survivors = [...(before?.survivors ?? []), ...outcomes.filter(isSurvivor).map((outcome) => survivorOf(outcome, undefined))].sort(
     byPlace,
   )
   const detected = (before?.detected ?? 0) + outcomes.filter(detects).length
   const drawnTo = [before?.drawnTo ?? '', ...outcomes.map(({ key }) => key)].sort().at(-1) as string
-  const draws = outcomes.length === 0 ? (before?.draws ?? []) : [...(before?.draws ?? []), result(outcomes, date)]
+  const earlier = before?.draws ?? []
+  const last = earlier.at(-1)
+  const own = result(outcomes, date, before?.drawnTo ?? '')
+  const draws = partOfLast && last !== undefined ? [...earlier.slice(0, -1), joined(last, own)] : [...earlier, own]
   const killedSince = before?.killedSince ?? []
   return {
     folder,

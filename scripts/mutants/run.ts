@@ -1,5 +1,6 @@
 // Mutants of one folder:
 //   npm run mutants -- capstan --more=60     draws 60 further mutants, runs them, and writes them into the record
+//   npm run mutants -- capstan --more=20 --same   the same as a further part of the last draw: only while no test was written since
 //   npm run mutants -- capstan --whole       draws all that are left
 //   npm run mutants -- capstan --survivors   runs the survivors again, after a test was written
 //   npm run mutants -- capstan --survivors --tests=tests/capstan/limits.test.ts   the same, against some tests only
@@ -19,6 +20,7 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: {
     more: { type: 'string' },
+    same: { type: 'boolean' },
     whole: { type: 'boolean' },
     survivors: { type: 'boolean' },
     tests: { type: 'string' },
@@ -38,7 +40,7 @@ async function draw(folder: Folder, more: number): Promise<Record> {
   // One that timed out may be a loop without end, or a busy machine.
   const toRead = outcomes.filter((outcome) => isSurvivor(outcome) || outcome.fate === 'timedOut')
   console.log(toRead.map(written).join('\n'))
-  return withDraw(folder.name, before, all, outcomes, today())
+  return withDraw(folder.name, before, all, outcomes, today(), values.same === true)
 }
 
 async function again(folder: Folder, survivorsOnly: boolean): Promise<Record> {

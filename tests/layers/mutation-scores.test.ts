@@ -1,6 +1,6 @@
 // What makes the check of the mutants fail.
 import { describe, expect, test } from 'vitest'
-import { type Record, type Survivor, scoreOf, withDraw, withRun } from '../../scripts/mutants/record.js'
+import { estimateOf, type Record, type Survivor, scoreOf, withDraw, withRun } from '../../scripts/mutants/record.js'
 import type { Fate, Outcome } from '../../scripts/mutants/stryker.js'
 import { mistakes, mistakesOf, row } from '../../scripts/mutants/table.js'
 
@@ -101,8 +101,17 @@ test('a further draw with survivors may bring a folder below what is required', 
     [],
     [outcome(1, 'killed'), outcome(2, 'timedOut'), outcome(3, 'survived'), outcome(4, 'uncovered'), outcome(5, 'static')],
     'today',
+    false,
   )
-  expect(drawn.draws.at(-1)).toEqual({ date: 'today', mutants: 4, killed: 1, timedOut: 1, survived: 1, uncovered: 1 })
+  expect(drawn.draws.at(-1)).toEqual({
+    date: 'today',
+    after: before.drawnTo,
+    mutants: 4,
+    killed: 1,
+    timedOut: 1,
+    survived: 1,
+    uncovered: 1,
+  })
   expect(mistakesOf('a', drawn)).toEqual(['a: the score is 84.6 %, and must be at least 85 %'])
 })
 
@@ -110,4 +119,24 @@ test('the table marks an estimate below 85 %, even where tests were written sinc
   expect(row('a', record(100, [], 100, 85))).toContain('| 85 % (77 to 91 %) of 100 | 100.0 %')
   expect(row('a', record(100, [], 100, 84))).toContain('| 84 % (76 to 90 %) of 100, **below 85 %** | 100.0 %')
   expect(row('a', undefined)).toContain('| a | – | 0 | **not run yet** |')
+})
+
+test('a further part of a draw adds to its counts, and keeps where it began', () => {
+  const first = withDraw('a', undefined, [], [outcome(1, 'killed'), outcome(2, 'survived')], 'today', false)
+  const both = withDraw('a', first, [], [outcome(3, 'killed'), outcome(4, 'uncovered')], 'later', true)
+  expect(both.draws).toEqual([{ date: 'today', after: '', mutants: 4, killed: 2, timedOut: 0, survived: 1, uncovered: 1 }])
+  expect(both.survivors).toHaveLength(2)
+})
+
+test('the estimate leaves out the equivalent mutants of the last draw, and of no other', () => {
+  const first = withDraw('a', undefined, [], [outcome(1, 'killed'), outcome(2, 'survived')], 'today', false)
+  const both = withDraw('a', first, [], [outcome(3, 'killed'), outcome(4, 'survived')], 'today', false)
+  const judged = { ...both, survivors: both.survivors.map((each) => ({ ...each, verdict: 'equivalent' as const })) }
+  expect(estimateOf(both)).toMatchObject({ share: 50, of: 2, equivalent: 0 })
+  expect(estimateOf(judged)).toMatchObject({ share: 100, of: 1, equivalent: 1 })
+  // Of an older draw, whose beginning is not known, nothing is left out.
+  expect(estimateOf({ ...judged, draws: both.draws.map((draw) => ({ ...draw, after: undefined })) })).toMatchObject({
+    of: 2,
+    equivalent: 0,
+  })
 })
