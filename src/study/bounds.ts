@@ -1,8 +1,9 @@
 import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
-import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, type Kind, Quantity } from '../units/index.js'
 import { type Found, Search, type Trend } from './bounds-search.js'
 import type { Named, OptionsFor } from './model.js'
+import { checkSeed, checkWhole } from './options.js'
 import { planRecord, untyped } from './path.js'
 import { markdownTable, Printable } from './show.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
@@ -111,9 +112,8 @@ export function bounds<I extends Inputs, O extends Output>(
     output,
   } = planRecord(untyped(formula).id, (options ?? {}) as Named<BoundsOptions>, ['points', 'seed', 'output'])
   const issues: Issue[] = []
-  if (!(Number.isInteger(points) && points >= 4))
-    issues.push({ path: 'points', given: show(points), accepts: 'must be a whole number of at least 4' })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
+  checkWhole('points', points, 4, Number.POSITIVE_INFINITY, issues)
+  checkSeed(seed, issues)
   const { varied, model } = uncertainModel(untyped(formula), given, output, issues)
   for (const { path, scatter } of varied)
     if (!Number.isFinite(scatter.low) || !Number.isFinite(scatter.high))

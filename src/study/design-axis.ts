@@ -1,6 +1,7 @@
 import { onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { type Issue, type Kind, show } from '../units/index.js'
 import type { Design, Range } from './design-choice.js'
+import { checkWhole } from './options.js'
 
 /** One input's values: the k-th of its list or grid, and the value at a fraction of its range. */
 export interface Axis {
@@ -44,7 +45,6 @@ export function axisOf(path: string, scalar: Scalar, given: unknown, design: Des
   const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
   if (typeof design === 'object') return { count: 0, value: () => 0, at }
   const count = range.count ?? 0
-  if (!(Number.isInteger(count) && count >= 2 && count <= MOST_VALUES))
-    issues.push({ path: `over.${path}.count`, given: show(range.count), accepts: `must be a whole number from 2 to ${MOST_VALUES}` })
+  checkWhole(`over.${path}.count`, range.count, 2, MOST_VALUES, issues)
   return { count, value: (i) => (i === count - 1 ? to : at(i / (count - 1))), at }
 }

@@ -3,6 +3,7 @@ import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/inde
 import { InputError, type Issue, type Kind, show } from '../units/index.js'
 import { type Axis, axisOf, MOST_VALUES } from './design-axis.js'
 import type { Design } from './design-choice.js'
+import { checkSeed } from './options.js'
 import { scalarAt } from './path.js'
 
 export type { Design, Range } from './design-choice.js'
@@ -159,8 +160,7 @@ function sampledCount(design: Exclude<Design, string>, dimensions: number, issue
   if (!(Number.isInteger(count) && count >= 1 && count <= most))
     issues.push({ path: `design.${name}`, given: show(count), accepts: `must be a whole number of rows from 1 to ${most}` })
   const needed = name === 'latinHypercube' || design.seed !== undefined
-  if (needed && !Number.isSafeInteger(design.seed))
-    issues.push({ path: 'design.seed', given: show(design.seed), accepts: 'must be a whole number' })
+  if (needed) checkSeed(design.seed, issues, 'design.seed')
   if (dimensions > SOBOL_DIMENSIONS)
     issues.push({ path: 'over', given: `${dimensions} inputs`, accepts: `a sampled design has at most ${SOBOL_DIMENSIONS}` })
   return count

@@ -8,6 +8,7 @@ import { ScatterTally, Tally } from './failure-tally.js'
 import { type FailureZones, failureZones } from './failure-zones.js'
 import { type LimitStates, limitStates, type Side } from './limit-states.js'
 import { Mixture } from './mixture.js'
+import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, untyped } from './path.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
@@ -65,11 +66,9 @@ export function failureChances<I extends Inputs, O extends Output>(
     limits,
   } = planRecord(any.id, plan, ['limits', 'correlations', 'evaluations', 'seed', 'confidence'])
   const issues: Issue[] = []
-  if (!(Number.isSafeInteger(evaluations) && evaluations >= FEWEST))
-    issues.push({ path: 'evaluations', given: show(evaluations), accepts: `must be a whole number of at least ${FEWEST}` })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
-  if (!(confidence > 0 && confidence < 1))
-    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
+  checkWhole('evaluations', evaluations, FEWEST, Number.POSITIVE_INFINITY, issues)
+  checkSeed(seed, issues)
+  checkShare('confidence', confidence, issues)
   const sides = sidesOf(any, limits, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const uncertain = uncertainModel(any, given, sides[0]?.name === 'result' ? undefined : sides[0]?.name)

@@ -6,6 +6,7 @@ import { type DesignPoint, designPoint } from './design-point.js'
 import { type FirstOrderReliability, Reliability } from './failure-result.js'
 import { type LimitState, limitState } from './limit-state.js'
 import type { Named, OptionsFor } from './model.js'
+import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarOutput, type ScalarPath, untyped } from './path.js'
 import { type SubsetRun, subsetRun } from './subset-simulation.js'
 import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
@@ -64,15 +65,10 @@ export function failureProbability<I extends Inputs, O extends Output>(
     output,
   } = planRecord(untyped(formula).id, (options ?? {}) as Named<FailureOptions<Kind>>, KNOWN)
   const issues: Issue[] = []
-  const whole = (path: string, value: unknown, least: number, most: number) => {
-    if (!(Number.isInteger(value) && (value as number) >= least && (value as number) <= most))
-      issues.push({ path, given: show(value), accepts: `must be a whole number from ${least} to ${most}` })
-  }
-  whole('samples', samples, 100, 1e6)
-  whole('runs', runs, 3, 1000)
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
-  if (!(confidence > 0 && confidence < 1))
-    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
+  checkWhole('samples', samples, 100, 1e6, issues)
+  checkWhole('runs', runs, 3, 1000, issues)
+  checkSeed(seed, issues)
+  checkShare('confidence', confidence, issues)
   if ((below === undefined) === (above === undefined))
     issues.push({ path: 'below', given: show(below), accepts: 'must be given, or `above`: one of the two' })
   const uncertain = uncertainModel(untyped(formula), given, output, issues)

@@ -3,6 +3,7 @@ import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show,
 import { columnOf, measuredOf, parameterOf } from './fit-columns.js'
 import type { FitProblem, Parameter } from './fit-search.js'
 import { type Model, modelOf } from './model.js'
+import { checkShare, checkWhole } from './options.js'
 import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt, withValueAt } from './path.js'
 import { spreadKind } from './show.js'
 import type { Fixed } from './sweep.js'
@@ -139,8 +140,7 @@ function predictor(model: Model, count: number, columns: readonly { readonly val
 }
 
 function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<never, never>, readings: number, issues: Issue[]): void {
-  if (confidence !== undefined && !(confidence > 0 && confidence < 1))
-    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
+  if (confidence !== undefined) checkShare('confidence', confidence, issues)
   const choice = (path: string, given: unknown, options: readonly string[]) => {
     if (given !== undefined && !options.includes(given as string))
       issues.push({ path, given: show(given), accepts: oneOfNames(options, given) })
@@ -153,8 +153,7 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
       given: "'profile'",
       accepts: "must be 'linear' with the loss 'huber': profiles are of the sum of squares",
     })
-  if (starts !== undefined && !(Number.isInteger(starts) && starts >= 1 && starts <= MOST_STARTS))
-    issues.push({ path: 'starts', given: show(starts), accepts: `must be a whole number from 1 to ${MOST_STARTS}` })
+  if (starts !== undefined) checkWhole('starts', starts, 1, MOST_STARTS, issues)
   if (weights === undefined) return
   const all = Array.from(typeof weights === 'object' && weights !== null ? weights : [])
   const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))

@@ -2,6 +2,7 @@ import { type AnyFormula, type Given, type Inputs, type Output, onlyKeys, reader
 import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
 import { type Limit, limitsOf, outputNamed, probesFor } from './constraints.js'
 import type { SpreadOf } from './distribution.js'
+import { checkSeed, checkWhole } from './options.js'
 import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt } from './path.js'
 import type { Fixed } from './sweep.js'
 
@@ -123,8 +124,7 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
     seed = 1,
     population = goals.length > 1 ? 100 : Math.min(200, Math.max(40, 10 * (axes.length + choices.length))),
   } = plan
-  if (!(Number.isInteger(population) && population >= 8 && population <= MOST))
-    issues.push({ path: 'population', given: show(population), accepts: `must be a whole number from 8 to ${MOST}` })
+  checkWhole('population', population, 8, MOST, issues)
   const probes = probesFor(limits)
   if (!(Number.isInteger(evaluations) && evaluations >= 2 * population + probes))
     issues.push({
@@ -132,7 +132,7 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
       given: show(evaluations),
       accepts: `must be a whole number of at least twice the population${probes > 0 ? ` and ${probes} points that show how large a result limited by zero is` : ''}, ${2 * population + probes}`,
     })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
+  checkSeed(seed, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
   return { axes, choices, goals, limits, evaluations, population, seed }
 }

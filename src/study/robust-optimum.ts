@@ -6,6 +6,7 @@ import { isDistribution, scatterOf } from './distribution.js'
 import { optimised } from './optimise.js'
 import type { OptimisePlan } from './optimise-plan.js'
 import type { Optimum } from './optimum.js'
+import { checkShare, checkWhole } from './options.js'
 import { untyped, withValueAt } from './path.js'
 import { worstOf } from './robust-limits.js'
 import { type Held, RobustOptimum } from './robust-result.js'
@@ -43,13 +44,20 @@ export interface RobustPlan<I extends Inputs, O> extends OptimisePlan<I, O> {
  */
 export function robustOptimum<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<RobustPlan<I, O>>): RobustOptimum {
   const any = untyped(formula)
-  const { scatter = {}, correlations = [], chance = 0.95, confidence = 0.95, rounds = 8, draws: given, ...rest } = plan
+  const {
+    scatter = {},
+    correlations = [],
+    chance = 0.95,
+    confidence = 0.95,
+    rounds = 8,
+    draws = Math.max(300, Math.ceil(40 / (1 - chance))),
+    ...rest
+  } = plan
   const issues: Issue[] = []
-  share('chance', chance, issues)
-  share('confidence', confidence, issues)
-  const draws = given ?? Math.max(300, Math.ceil(40 / (1 - chance)))
-  whole('draws', draws, 20, issues)
-  whole('rounds', rounds, 1, issues)
+  checkShare('chance', chance, issues)
+  checkShare('confidence', confidence, issues)
+  checkWhole('draws', draws, 20, Number.POSITIVE_INFINITY, issues)
+  checkWhole('rounds', rounds, 1, Number.POSITIVE_INFINITY, issues)
   const limits = limitsOf(any, (rest.constraints ?? {}) as Record<string, unknown>, issues)
   if (limits.length === 0 || limits.some(({ equality }) => equality))
     issues.push({
@@ -180,12 +188,4 @@ function strayNames(inputs: Inputs, given: unknown, path: string, issues: Issue[
   for (const [name, input] of Object.entries(inputs))
     if (typeof input === 'object' && 'fields' in input && (given as Record<string, unknown>)[name] !== undefined)
       strayNames(input.fields, (given as Record<string, unknown>)[name], `${path}.${name}`, issues)
-}
-
-const share = (path: string, x: number, issues: Issue[]) => {
-  if (!(x > 0 && x < 1)) issues.push({ path, given: show(x), accepts: 'must be a number between 0 and 1' })
-}
-const whole = (path: string, x: number, least: number, issues: Issue[]) => {
-  if (!(Number.isSafeInteger(x) && x >= least))
-    issues.push({ path, given: show(x), accepts: `must be a whole number of at least ${least}` })
 }

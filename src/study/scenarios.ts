@@ -1,7 +1,8 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
-import { InputError, type Issue, show } from '../units/index.js'
+import { InputError, type Issue } from '../units/index.js'
 import { namedOutputs } from './constraints.js'
 import { correlationFactor } from './correlation.js'
+import { checkSeed } from './options.js'
 import { planRecord, untyped, withValueAt } from './path.js'
 import { scenarioOf } from './scenario.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
@@ -34,7 +35,7 @@ export function scenarios<I extends Inputs, O extends Output>(
   const any = untyped(formula)
   const { seed = 1, correlations = [] } = planRecord(any.id, options, ['seed', 'correlations'])
   const issues: Issue[] = []
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
+  checkSeed(seed, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const [first] = namedOutputs(any)
   const { varied } = uncertainModel(any, given, first?.name === 'result' ? undefined : first?.name)

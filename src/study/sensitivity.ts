@@ -3,6 +3,7 @@ import { type Formula, type Inputs, NoResultError, type Output, type Scalar } fr
 import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
 import { isDistribution, scatterOf } from './distribution.js'
 import { limitsOf, modelOf, type Named, type OptionsFor, outputOf, slope } from './model.js'
+import { checkShare } from './options.js'
 import { planRecord, type ScalarPath, scalarAt, untyped, withValueAt } from './path.js'
 import type { Scatter } from './scatter.js'
 import { markdownTable, Printable } from './show.js'
@@ -116,7 +117,7 @@ export function sensitivity<I extends Inputs, O extends Output>(
   } = planRecord(any.id, (options ?? {}) as Named<SensitivityOptions>, ['inputs', 'swing', 'output'])
   const issues: Issue[] = []
   const output = outputOf(any, name, issues)
-  if (!(swing > 0 && swing < 1)) issues.push({ path: 'swing', given: show(swing), accepts: 'must be a number between 0 and 1' })
+  checkShare('swing', swing, issues)
   let nominal = (given ?? {}) as Record<string, unknown>
   const found = scalarsWithRanges(any.def.inputs, given).map((entry) => {
     if (entry.byDefault) nominal = withValueAt(nominal, entry.path, entry.value)

@@ -1,6 +1,7 @@
 import type { AnyFormula, Formula, Inputs, Output } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { type In, InputError, type Issue, type Kind, Quantity } from '../units/index.js'
 import { type Model, modelOf } from './model.js'
+import { checkWhole } from './options.js'
 import { type KindAt, planRecord, type ScalarPath, type Target, untyped, type Without, withValueAt } from './path.js'
 import { type Solution, solution } from './solution.js'
 import { rangeOf, type SearchRange, targetOf, type Wanted } from './solve-range.js'
@@ -38,10 +39,9 @@ export function solveFor<I extends Inputs, O extends Output, const P extends Sca
   const any = untyped(formula)
   const wanted = targetOf(any, target)
   const { samples = 400, between } = planRecord('solveFor', options, ['between', 'samples'])
-  if (!(Number.isInteger(samples) && samples >= 1 && samples <= MOST_SAMPLES))
-    throw new InputError('solveFor', [
-      { path: 'samples', given: show(samples), accepts: `must be a whole number from 1 to ${MOST_SAMPLES}` },
-    ])
+  const issues: Issue[] = []
+  checkWhole('samples', samples, 1, MOST_SAMPLES, issues)
+  if (issues.length > 0) throw new InputError('solveFor', issues)
   const range = rangeOf(any, path, between)
   const model = knownInputs(any, path, given, range, wanted)
   let least = Number.POSITIVE_INFINITY

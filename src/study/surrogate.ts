@@ -4,6 +4,7 @@ import { InputError, type Issue, type Kind, Quantity, show } from '../units/inde
 import type { Range } from './design.js'
 import { kriging } from './kriging.js'
 import { outputOf } from './model.js'
+import { checkSeed, checkShare, checkWhole } from './options.js'
 import { type KindAt, planRecord, type ScalarOutput, type ScalarPath, scalarAt, untyped } from './path.js'
 import { Surrogate } from './surrogate-result.js'
 import { type SweepPlan, sweep } from './sweep.js'
@@ -46,12 +47,10 @@ export function surrogate<I extends Inputs, O extends Output>(formula: Formula<I
   const issues: Issue[] = []
   const { name, kind } = outputOf(any, output, issues)
   const heldOut = Math.ceil(HELD_OUT * runs)
-  if (!(Number.isSafeInteger(runs) && runs >= 20 && runs <= 1000))
-    issues.push({ path: 'runs', given: show(runs), accepts: 'must be a whole number from 20 to 1000' })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
-  if (!(confidence > 0 && confidence < 1))
-    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
-  else if (issues.length === 0 && placeOf(heldOut, confidence) > heldOut)
+  checkWhole('runs', runs, 20, 1000, issues)
+  checkSeed(seed, issues)
+  checkShare('confidence', confidence, issues)
+  if (issues.length === 0 && placeOf(heldOut, confidence) > heldOut)
     issues.push({
       path: 'runs',
       given: show(runs),

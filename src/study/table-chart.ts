@@ -31,23 +31,25 @@ export function tableChart(table: Drawn, x: string, y: string, options: TableCha
   }
   const [across, up] = [axis(x), axis(y)]
   const [xs, ys] = [table.in(x, across.unit), table.in(y, up.unit)]
+  const nameOf = lines === undefined ? () => y : lineNames(table, lines, units[lines])
   const groups = new Map<string, [number, number][]>()
   for (let i = 0; i < table.rows; i++) {
-    const name = lines === undefined ? y : lineName(table, lines, i, units[lines])
+    const name = nameOf(i)
     const points = groups.get(name) ?? []
     if (points.length === 0) groups.set(name, points)
-    // A gap in the table is a gap in the line.
-    if (Number.isFinite(ys[i])) points.push([xs[i] as number, ys[i] as number])
+    // A row without an answer has no point.
+    if (Number.isFinite(xs[i]) && Number.isFinite(ys[i])) points.push([xs[i] as number, ys[i] as number])
   }
   const series = [...groups].map(([name, points]) => ({ name, points: points.sort(([a], [b]) => a - b) }))
   const text = title ?? `${table.id}: ${y} over ${x}`
   return lineChart({ title: text, description: `${y} over ${x}, ${table.rows} rows of ${table.id}.`, x: across, y: up, series })
 }
 
-function lineName(table: Drawn, column: string, row: number, unit: string | undefined): string {
+/** Names of the lines by row. */
+function lineNames(table: Drawn, column: string, unit: string | undefined): (row: number) => string {
   const found = table.column(column)
-  if ('words' in found) return found.words[row] as string
+  if ('words' in found) return (row) => found.words[row] as string
   const shown = unit ?? found.unit
-  const value = significant(table.in(column, shown)[row] as number)
-  return `${column} ${value}${shown === '1' ? '' : ` ${shown}`}`
+  const values = table.in(column, shown)
+  return (row) => `${column} ${significant(values[row] as number)}${shown === '1' ? '' : ` ${shown}`}`
 }

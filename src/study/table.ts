@@ -1,5 +1,6 @@
 import type { Chart } from '../chart/index.js'
 import { type Kind, Quantity, significant, siUnit } from '../units/index.js'
+import { markdownTable } from './show.js'
 import { type TableChartOptions, tableChart } from './table-chart.js'
 import type { Column } from './table-column.js'
 import { columnsToJSON, partsFromJSON, type TableJSON } from './table-json.js'
@@ -59,7 +60,7 @@ export class Table {
 
   /** Comma-separated text; the header carries the unit: `load [N]`. Numbers keep every digit. */
   toCSV(): string {
-    const header = this.columns.map((column) => quoted('words' in column ? column.name : `${column.name} [${column.unit}]`)).join(',')
+    const header = this.#heads.map(quoted).join(',')
     const lines = Array.from({ length: this.rows }, (_, i) =>
       this.columns.map((column) => ('words' in column ? quoted(column.words[i] as string) : String(column.values[i]))).join(','),
     )
@@ -82,21 +83,15 @@ export class Table {
 
   /** A Markdown table of the first rows, in SI units with four digits. */
   toMarkdown(most = 20): string {
-    const cells = (make: (column: Column) => string) => `| ${this.columns.map(make).join(' | ')} |`
-    const shown = Math.min(most, this.rows)
-    const lines = Array.from({ length: shown }, (_, i) =>
-      cells((column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
-    )
+    const shown = this.#shown(most)
     const { gaps } = this
-    const more = [this.rows > shown && `${this.rows - shown} more rows`, gaps > 0 && `${gaps} rows without a finite answer`]
+    const more = [
+      this.rows > shown.length && rowsText(this.rows - shown.length, 'more'),
+      gaps > 0 && `${rowsText(gaps)} without a finite answer`,
+    ]
       .filter(Boolean)
       .map((text) => `\n${text}`)
-    return [
-      cells((column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`)),
-      cells(() => '---'),
-      ...lines,
-      ...more,
-    ].join('\n')
+    return [markdownTable(this.#heads, shown), ...more].join('\n')
   }
 
   /**
@@ -125,17 +120,27 @@ export class Table {
 
   /** An HTML table of the first rows, in SI units with four digits. */
   toHtml(most = 20): string {
-    const cells = (tag: string, make: (column: Column) => string) =>
-      `<tr>${this.columns.map((column) => `<${tag}>${escapedHtml(make(column))}</${tag}>`).join('')}</tr>`
-    const shown = Math.min(most, this.rows)
-    const lines = Array.from({ length: shown }, (_, i) =>
-      cells('td', (column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
+    const line = (tag: string, cells: readonly string[]) =>
+      `<tr>${cells.map((cell) => `<${tag}>${escapedHtml(cell)}</${tag}>`).join('')}</tr>`
+    const shown = this.#shown(most)
+    const more = this.rows > shown.length ? `<caption>${rowsText(this.rows - shown.length, 'more')}</caption>` : ''
+    return `<table>${more}<thead>${line('th', this.#heads)}</thead><tbody>${shown.map((cells) => line('td', cells)).join('')}</tbody></table>`
+  }
+
+  /** Names of the columns with their units. */
+  get #heads(): string[] {
+    return this.columns.map((column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`))
+  }
+
+  /** The first rows as text. */
+  #shown(most: number): string[][] {
+    return Array.from({ length: Math.min(most, this.rows) }, (_, i) =>
+      this.columns.map((column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
     )
-    const head = cells('th', (column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`))
-    const more = this.rows > shown ? `<caption>${this.rows - shown} more rows</caption>` : ''
-    return `<table>${more}<thead>${head}</thead><tbody>${lines.join('')}</tbody></table>`
   }
 }
+
+const rowsText = (count: number, which = '') => `${count} ${which === '' ? '' : `${which} `}${count === 1 ? 'row' : 'rows'}`
 
 /** An empty numeric column. */
 // Declared, so that compilers older than TypeScript 5.7, whose Float64Array takes no argument, read the declaration.

@@ -4,6 +4,7 @@ import { correlationFactor } from './correlation.js'
 import { draws } from './draws.js'
 import { linearUncertainty } from './linear-uncertainty.js'
 import type { Named, OptionsFor } from './model.js'
+import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarPath, untyped } from './path.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
 import { type LinearUncertainty, type MonteCarloUncertainty, Uncertainty } from './uncertainty-result.js'
@@ -36,6 +37,7 @@ export interface UncertaintyOptions<P extends string = string> {
 
 /** The most draws: their results are kept, 8 bytes each and some copies of them. */
 const MOST_DRAWS = 5e7
+const FEWEST_DRAWS = 200
 const SETTLING_DRAWS = 5e6
 
 const KNOWN = ['correlations', 'samples', 'untilSettled', 'digits', 'seed', 'coverage', 'output'] as const
@@ -68,19 +70,11 @@ export function uncertainty<I extends Inputs, O extends Output>(
     output,
   } = planRecord(untyped(formula).id, (options ?? {}) as Named<UncertaintyOptions>, KNOWN)
   const issues: Issue[] = []
-  const isCount = (count: unknown, least: number) =>
-    Number.isInteger(count) && (count as number) >= least && (count as number) <= MOST_DRAWS
-  if (!isCount(samples, 200))
-    issues.push({ path: 'samples', given: show(samples), accepts: `must be a whole number from 200 to ${MOST_DRAWS}` })
-  if (typeof untilSettled !== 'boolean' && !isCount(untilSettled, 200))
-    issues.push({
-      path: 'untilSettled',
-      given: show(untilSettled),
-      accepts: `must be true, false, or the most draws from 200 to ${MOST_DRAWS}`,
-    })
+  checkWhole('samples', samples, FEWEST_DRAWS, MOST_DRAWS, issues)
+  if (typeof untilSettled !== 'boolean') checkWhole('untilSettled', untilSettled, FEWEST_DRAWS, MOST_DRAWS, issues, 'true, false, or ')
   if (![1, 2, 3].includes(digits)) issues.push({ path: 'digits', given: show(digits), accepts: 'must be 1, 2 or 3' })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
-  if (!(coverage > 0 && coverage < 1)) issues.push({ path: 'coverage', given: show(coverage), accepts: 'must be a number between 0 and 1' })
+  checkSeed(seed, issues)
+  checkShare('coverage', coverage, issues)
   const uncertain = uncertainModel(untyped(formula), given, output, issues)
   const factor = correlationFactor(
     uncertain.varied.map(({ path }) => path),

@@ -1,9 +1,10 @@
 import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
 import { SOBOL_DIMENSIONS, studentTQuantile } from '../numeric/index.js'
-import { type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { type Issue, type Kind, Quantity } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
 import type { Named, OptionsFor } from './model.js'
+import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarPath, untyped } from './path.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 import { type Uncertain, uncertainModel } from './uncertain-model.js'
@@ -121,13 +122,10 @@ export function varianceShares<I extends Inputs, O extends Output>(
     output,
   } = planRecord(untyped(formula).id, (options ?? {}) as Named<VarianceOptions>, KNOWN)
   const issues: Issue[] = []
-  if (!(Number.isInteger(samples) && samples >= 16 && samples <= 1e6))
-    issues.push({ path: 'samples', given: show(samples), accepts: 'must be a whole number from 16 to 1000000' })
-  if (!(Number.isInteger(replicates) && replicates >= 4 && replicates <= 1e4))
-    issues.push({ path: 'replicates', given: show(replicates), accepts: 'must be a whole number from 4 to 10000' })
-  if (!Number.isSafeInteger(seed)) issues.push({ path: 'seed', given: show(seed), accepts: 'must be a whole number' })
-  if (!(confidence > 0 && confidence < 1))
-    issues.push({ path: 'confidence', given: show(confidence), accepts: 'must be a number between 0 and 1' })
+  checkWhole('samples', samples, 16, 1e6, issues)
+  checkWhole('replicates', replicates, 4, 1e4, issues)
+  checkSeed(seed, issues)
+  checkShare('confidence', confidence, issues)
   const { varied, model } = uncertainModel(untyped(formula), given, output, issues)
   if (2 * varied.length > SOBOL_DIMENSIONS)
     throw new NoResultError(`${formula.id}: at most ${Math.floor(SOBOL_DIMENSIONS / 2)} uncertain inputs can be separated`)

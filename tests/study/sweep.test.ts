@@ -37,7 +37,7 @@ test('lists run row by row, nested fields and words included', () => {
 test('rows without a finite answer are counted, not hidden', () => {
   const table = sweep(nested, { over: { x: [1, 2] }, fixed: { outer: { shift: 1 } } })
   expect(table.gaps).toBe(1)
-  expect(table.toMarkdown()).toContain('1 rows without a finite answer')
+  expect(table.toMarkdown()).toContain('1 row without a finite answer')
 })
 
 test('sampled designs stay within their ranges, fill them, and repeat with their seed', () => {
