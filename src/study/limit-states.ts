@@ -46,14 +46,12 @@ export function limitStates(
       x = withValueAt(x, each.path, valueAtScore(each, score))
     })
     const results = requires.every(({ holds }) => holds(x)) ? kernel(x) : undefined
-    if (results === undefined) {
-      count.gaps++
-      return new Float64Array(sides.length).fill(Number.NEGATIVE_INFINITY)
-    }
-    return Float64Array.from(sides, ({ name, side, limit }) => {
-      const value = side * (outputValue(results, name) - limit)
-      return Number.isNaN(value) ? Number.NEGATIVE_INFINITY : value
-    })
+    const margins = Float64Array.from(sides, ({ name, side, limit }) =>
+      results === undefined ? Number.NaN : side * (outputValue(results, name) - limit),
+    )
+    if (!margins.some(Number.isNaN)) return margins
+    count.gaps++
+    return margins.map((margin) => (Number.isNaN(margin) ? Number.NEGATIVE_INFINITY : margin))
   }
   const paths = free.map((i) => [i, ...followersOf(i, rows)].map((k) => (varied[k] as { path: string }).path))
   return { n: free.length, paths, states: sides.length, at, count }
