@@ -25,9 +25,11 @@ export class Simplex {
     scale: number,
   ) {
     const { n, lower, upper, step, value } = space
-    this.expansion = n === 1 ? 2 : 1 + 2 / n
-    this.contraction = n === 1 ? 0.5 : 0.75 - 1 / (2 * n)
-    this.shrinkage = n === 1 ? 0.5 : 1 - 1 / n
+    // One variable moves as two do.
+    const m = Math.max(n, 2)
+    this.expansion = 1 + 2 / m
+    this.contraction = 0.75 - 1 / (2 * m)
+    this.shrinkage = 1 - 1 / m
     this.centre = new Float64Array(n)
     this.trial = new Float64Array(n)
     this.points = [Float64Array.from(start)]

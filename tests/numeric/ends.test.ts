@@ -31,6 +31,7 @@ const {
   triangularQuantile,
 } = numeric
 
+const relativeTo = (a: number, b: number) => expect(Math.abs(a / b - 1)).toBeLessThan(2e-15)
 const rate = (_t: number, _y: ArrayLike<number>, out: Float64Array) => void out.fill(1)
 const ode = { derivative: rate, start: 0, end: 1, initial: [0] }
 
@@ -178,6 +179,33 @@ test('quantiles invert their distributions in the farthest tails too', () => {
   expect(() => studentTQuantile(1e-290, 1.3)).toThrowError(expect.objectContaining({ name: 'NumericError' }))
   // Below the smallest number nothing is left to invert.
   expect(chiSquareQuantile(1e-290, 0.02)).toBeLessThan(1e-300)
+})
+
+test('the gamma function keeps its digits next to a pole', () => {
+  // Γ(x + 1) = x Γ(x), from one above zero, where no reflection is needed.
+  for (const away of [2 ** -20, -(2 ** -20), 2 ** -40, -(2 ** -40)])
+    for (const pole of [-1, -2, -3, -4]) {
+      let expected = gammaOf(1 + away)
+      for (let k = 0; k >= pole; k--) expected /= k + away
+      relativeTo(gammaOf(pole + away), expected)
+    }
+})
+
+test('an integral of nothing is nothing, after one look', () => {
+  let calls = 0
+  const nothing = () => {
+    calls++
+    return 0
+  }
+  expect(integrate(nothing, 0, 1)).toBe(0)
+  expect(calls).toBe(15)
+})
+
+test('a search in one variable ends at its minimum, with and without limits', () => {
+  for (const at of [-3, 0, 0.2, 7]) {
+    expect(minimise(([x]) => (x! - at) ** 2, [1]).x[0]).toBeCloseTo(at, 6)
+    expect(minimise(([x]) => Math.abs(x! - at), [1], { lower: [-1], upper: [5] }).x[0]).toBeCloseTo(Math.min(Math.max(at, -1), 5), 6)
+  }
 })
 
 describe('changes of sign that are no ordinary roots', () => {
