@@ -71,7 +71,7 @@ export function failureChances<I extends Inputs, O extends Output>(
   checkShare('confidence', confidence, issues)
   const sides = sidesOf(any, limits, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
-  const uncertain = uncertainModel(any, given, sides[0]?.name === 'result' ? undefined : sides[0]?.name)
+  const uncertain = uncertainModel(any, given, (sides[0] as Side).name === 'result' ? undefined : (sides[0] as Side).name)
   const paths = uncertain.varied.map(({ path }) => path)
   const { lower } = correlationFactor(paths, correlations, any.id)
   const states = limitStates(any, uncertain, lower, sides)

@@ -39,7 +39,7 @@ export function descend(problem: Problem, from: Candidate, evaluations: number):
     // Multipliers at the penalty: it is too small to keep the constraints.
     for (; programme?.pressed && penalty < MOST_PENALTY; penalty *= 10) programme = stepOf(here, u, hessian, 10 * penalty, MARGIN)
     if (programme === undefined || programme.step.every((p) => Math.abs(p) < SHORT)) break
-    const next = lineSearch(box, u, here, hessian, programme.step, penalty)
+    const next = lineSearch(box, u, here, programme.step, penalty)
     if (next === undefined) {
       // Once more from a plain start, as curvature gathered elsewhere may mislead.
       if (fresh) break
@@ -78,27 +78,17 @@ const merit = (values: Float64Array, penalty: number): number =>
 function lineSearch(
   box: UnitBox,
   u: Float64Array,
-  local: Local,
-  hessian: Float64Array,
+  { values, slopes }: Local,
   step: Float64Array,
   penalty: number,
 ): Float64Array | undefined {
-  const { values, slopes } = local
   const before = merit(values, penalty)
   const fall = Math.min(dot(slopes[0] as Float64Array, step) - (before - (values[0] as number)), 0)
-  const at = (move: Float64Array, t: number) => u.map((x, i) => Math.min(Math.max(x + t * (move[i] as number), 0), 1))
-  const good = (found: Float64Array | undefined, t: number) => found !== undefined && merit(found, penalty) <= before + 1e-4 * t * fall
   const longest = step.reduce((most, s) => Math.max(most, Math.abs(s)), 0)
-  for (let t = 1; t * longest > SHORT && box.allows(2); t *= 0.5) {
-    const next = at(step, t)
+  for (let t = 1; t * longest > SHORT && box.allows(1); t *= 0.5) {
+    const next = u.map((x, i) => Math.min(Math.max(x + t * (step[i] as number), 0), 1))
     const found = box.values(next)
-    if (good(found, t)) return next
-    if (t < 1 || found === undefined || found.length === 1) continue
-    // Constraints that bend along the step are corrected by what they exceed at its end: without it a good step would be cut short.
-    const bent = found.map((value, k) => (k === 0 ? (values[0] as number) : value - dot(slopes[k] as Float64Array, step)))
-    const corrected = stepOf({ values: bent, slopes }, u, hessian, penalty, MARGIN)
-    const second = corrected === undefined ? undefined : at(corrected.step, 1)
-    if (second !== undefined && good(box.values(second), 1)) return second
+    if (found !== undefined && merit(found, penalty) <= before + 1e-4 * t * fall) return next
   }
   return undefined
 }

@@ -16,7 +16,7 @@ export function scan(miss: (x: number) => number, range: SearchRange, samples: n
   let steps = 0
   let ratios = 0
   const byRatio = (lo: number, hi: number, mirror: 1 | -1) => {
-    // A narrow range is scanned in equal steps as well as by ratio.
+    // A range without this sign is empty here, and a narrow one is scanned in equal steps.
     if (!(hi / lo > 1e3)) return
     const parts = Math.ceil((samples * Math.log10(hi / lo)) / DECADES)
     ratios += parts
@@ -27,8 +27,8 @@ export function scan(miss: (x: number) => number, range: SearchRange, samples: n
       ),
     )
   }
-  if (highest > 0) byRatio(Math.max(lowest, SMALLEST), highest, 1)
-  if (lowest < 0) byRatio(Math.max(-highest, SMALLEST), -lowest, -1)
+  byRatio(Math.max(lowest, SMALLEST), highest, 1)
+  byRatio(Math.max(-highest, SMALLEST), -lowest, -1)
   if (bounded || all.length === 0) {
     steps = samples
     all.push(findRoots(miss, lowest, highest, { samples, noise }))

@@ -255,6 +255,22 @@ describe('parts and their merge', () => {
     await expect(mergeSweep(job, [parts[0]!.path, file('short'), parts[2]!.path])).rejects.toThrow('1 blocks of part 2')
     await expect(mergeSweep(job, [parts[0]!.path, file('unbroken')])).rejects.toThrow(InputError)
     await expect(mergeSweep(job, [])).rejects.toThrow('every part')
+    // As many rows of another sweep, and blocks of another length.
+    const other = sweepJob(wavy, { ...plan, fixed: { outer: { shift: 0.5 } } })
+    await runSweep(other, { blockRows: 48, shard: [2, 3], file: file('otherPlan') })
+    await expect(mergeSweep(job, [parts[0]!.path, file('otherPlan'), parts[2]!.path])).rejects.toThrow(
+      /files\[1\] is .*holds another sweep/,
+    )
+    const shorter = sweepJob(wavy, { ...plan, over: { ...plan.over, b: { from: '0 m', to: '1 m', count: 15 } } })
+    await expect(mergeSweep(shorter, [parts[0]!.path])).rejects.toThrow(/files\[0\] is .*holds another sweep/)
+    await expect(mergeSweep(job, [parts[0]!.path, file('unbroken')])).rejects.toThrow(
+      /holds blocks of 64 rows in 1 parts; they must be blocks of 48 rows in 3 parts, as in .*part1/,
+    )
+    const damaged = readFileSync(parts[1]!.path, 'utf8').split('\n')
+    writeFileSync(file('damaged'), [damaged[0], damaged[1]!.replace(/[0-9]/, 'x'), ...damaged.slice(2)].join('\n'))
+    await expect(mergeSweep(job, [parts[0]!.path, file('damaged'), parts[2]!.path])).rejects.toThrow(
+      /1 blocks of part 2 of 3 missing.*\(1 damaged lines in the files\)/,
+    )
     appendFileSync(file('empty'), '')
     await expect(mergeSweep(job, [file('empty')])).rejects.toThrow('a file that runSweep wrote')
   })
@@ -314,16 +330,6 @@ export const threadsMade = () => made`,
   test('an error inside a thread reaches the caller', async () => {
     await expect(runSweep(job, { blockRows: 16, workers: { ...pool, name: 'broken' } })).rejects.toThrow('no block today')
   })
-})
-
-test.each([
-  [{ blockRows: 0 }, 'blockRows'],
-  [{ shard: [0, 2] }, 'part k from 1 to n'],
-  [{ shard: [3, 2] }, 'part k from 1 to n'],
-  [{ workers: { count: 0, module: bundled, name: 'job' } }, 'workers.count'],
-] as const)('bad options %#', async (options, message) => {
-  await expect(runSweep(job, options)).rejects.toThrow(InputError)
-  await expect(runSweep(job, options)).rejects.toThrow(message)
 })
 
 test('the study tools bundle for browsers: Node is asked for only by long sweeps, when they run', async () => {
