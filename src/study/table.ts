@@ -60,7 +60,7 @@ export class Table {
 
   /** Comma-separated text; the header carries the unit: `load [N]`. Numbers keep every digit. */
   toCSV(): string {
-    const header = this.#heads.map(quoted).join(',')
+    const header = headsOf(this.columns).map(quoted).join(',')
     const lines = Array.from({ length: this.rows }, (_, i) =>
       this.columns.map((column) => ('words' in column ? quoted(column.words[i] as string) : String(column.values[i]))).join(','),
     )
@@ -83,7 +83,7 @@ export class Table {
 
   /** A Markdown table of the first rows, in SI units with four digits. */
   toMarkdown(most = 20): string {
-    const shown = this.#shown(most)
+    const shown = cellsOf(this.columns, Math.min(most, this.rows))
     const { gaps } = this
     const more = [
       this.rows > shown.length && rowsText(this.rows - shown.length, 'more'),
@@ -91,7 +91,7 @@ export class Table {
     ]
       .filter(Boolean)
       .map((text) => `\n${text}`)
-    return [markdownTable(this.#heads, shown), ...more].join('\n')
+    return [markdownTable(headsOf(this.columns), shown), ...more].join('\n')
   }
 
   /**
@@ -122,23 +122,21 @@ export class Table {
   toHtml(most = 20): string {
     const line = (tag: string, cells: readonly string[]) =>
       `<tr>${cells.map((cell) => `<${tag}>${escapedHtml(cell)}</${tag}>`).join('')}</tr>`
-    const shown = this.#shown(most)
+    const shown = cellsOf(this.columns, Math.min(most, this.rows))
     const more = this.rows > shown.length ? `<caption>${rowsText(this.rows - shown.length, 'more')}</caption>` : ''
-    return `<table>${more}<thead>${line('th', this.#heads)}</thead><tbody>${shown.map((cells) => line('td', cells)).join('')}</tbody></table>`
-  }
-
-  /** Names of the columns with their units. */
-  get #heads(): string[] {
-    return this.columns.map((column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`))
-  }
-
-  /** The first rows as text. */
-  #shown(most: number): string[][] {
-    return Array.from({ length: Math.min(most, this.rows) }, (_, i) =>
-      this.columns.map((column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
-    )
+    return `<table>${more}<thead>${line('th', headsOf(this.columns))}</thead><tbody>${shown.map((cells) => line('td', cells)).join('')}</tbody></table>`
   }
 }
+
+/** Names of columns with their units. */
+const headsOf = (columns: readonly Column[]): string[] =>
+  columns.map((column) => ('words' in column ? column.name : `${column.name} [${column.unit}]`))
+
+/** The first rows as text. */
+const cellsOf = (columns: readonly Column[], rows: number): string[][] =>
+  Array.from({ length: rows }, (_, i) =>
+    columns.map((column) => ('words' in column ? (column.words[i] as string) : significant(column.values[i] as number))),
+  )
 
 const rowsText = (count: number, which = '') => `${count} ${which === '' ? '' : `${which} `}${count === 1 ? 'row' : 'rows'}`
 
