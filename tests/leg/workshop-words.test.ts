@@ -45,7 +45,9 @@ describe.each(Object.entries(printedLegs))('the workshop sheets of a leg with %s
     const bought = (item: string) => plan.shopping.filter((one) => one.item === item)
     const material = x.links.upper.material
     if (material !== undefined) {
-      const [line] = bought(isPrinted(x, material) ? 'filament' : 'stock').filter(({ size }) => size === material)
+      const [line] = bought(isPrinted(x, material) ? 'filament' : 'stock').filter(
+        ({ size, remark }) => size.startsWith(material) && remark.includes('upper link'),
+      )
       expect(line?.remark).toContain('upper link')
     }
     const steps = [...plan.steps, ...plan.drives.flatMap(({ before, steps }) => [...before, ...steps])].join(' ')

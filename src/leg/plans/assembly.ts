@@ -19,6 +19,7 @@ import { rodCut } from './rod-steps.js'
 import { phrase, shown } from './sheet-units.js'
 import { shoppingList } from './shopping.js'
 import { displayed } from './show.js'
+import { assumedOfStock } from './stock.js'
 import { tensionerSetting, winding } from './tensioning.js'
 import { cordChecks, coupons, troubles } from './workshop-checks.js'
 
@@ -89,6 +90,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       ...(drives.some(({ kind }) => kind === 'belt')
         ? [{ what: 'plucked span', value: 'a limp string', why: 'a stiff belt sounds higher: compare with the pull across the span once' }]
         : []),
+      ...assumedOfStock(bench),
     ],
     cuts,
     rod,

@@ -15,9 +15,10 @@ const SPARE_CORD = 2
 
 /** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive, material and what is used up. @internal */
 export function shoppingList(
-  { x }: LegModel,
+  leg: LegModel,
   { cuts, rod, drives, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'drives' | 'bonds'>,
 ): ShoppingLine[] {
+  const { x } = leg
   return [
     ...counted(x, 'motor').map(([name, joints]) => line('motor', name, joints.length, joints.map(jointWords).join(', '))),
     ...counted(x, 'controller').map(([name, joints]) => line('controller', name, joints.length, joints.map(jointWords).join(', '))),
@@ -39,7 +40,7 @@ export function shoppingList(
     ...sidewaysLines(x),
     ...pivotLines(x),
     ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
-    ...suppliesLines(x, bonds.length > 0),
+    ...suppliesLines(leg, bonds.length > 0),
   ]
 }
 

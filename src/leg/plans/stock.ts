@@ -1,54 +1,95 @@
+import { significant } from '../../units/index.js'
+import { placeOf } from '../calculation.js'
+import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { drivenBy, drivenJoints, driveOf, JOINTS, jointOf, jointWords } from '../numbers.js'
+import { drivenBy, jointWords } from '../numbers.js'
 import { seatedOf } from '../parts/ball-bearings/fields.js'
 import { PIVOTS } from '../parts/ball-bearings/pivots.js'
-import { isPrinted } from '../printed.js'
+import { density } from '../parts/materials/fields.js'
+import { hasPrints, isPrinted } from '../printed.js'
 import { listed } from '../report/amounts.js'
-import { beltOrCordOf } from '../second-stage.js'
+import { calculationFor } from '../what-if.js'
+import type { Assumed } from './bench.js'
+import { type MadePart, madeParts } from './made-parts.js'
 import type { ShoppingLine } from './shopping-line.js'
 
-type Made = readonly [material: string, part: string]
+/** Filament beyond the parts themselves: supports, purged material and prints that fail. Common practice: a quarter. @internal */
+export const FILAMENT_SPARE = 0.25
+/** Steps in which filament is counted, kg. */
+const STEP = 0.01
 
-/** Parts that are made, not bought, each with its material; a rod, gears and pulleys of metal have lines of their own. */
-function madeParts(x: LegNumbers): readonly Made[] {
-  const links = (['upper', 'lower'] as const).flatMap((link): Made[] => {
-    const { material } = x.links[link]
-    return material === undefined ? [] : [[material, `${link} link`]]
-  })
-  const bosses = JOINTS.flatMap((joint): Made[] => {
-    const boss = x.bosses[x.joints[joint].boss ?? '']
-    return boss === undefined ? [] : [[boss.material, `boss of the ${joint}`]]
-  })
-  const plates = drivenJoints(x).flatMap((joint): Made[] => {
-    const plate = x.plates[jointOf(x, joint).plate ?? '']
-    return plate === undefined ? [] : [[plate.material, `motor plate of the ${jointWords(joint)}`]]
-  })
-  const drums = drivenBy(x, 'cord').map((joint): Made => [driveOf(x, joint, 'cord').drum.material, `drum of the ${jointWords(joint)}`])
-  const pulleys = drivenBy(x, 'belt')
-    .map((joint): Made => [driveOf(x, joint, 'belt').material, `large pulley of the ${jointWords(joint)}`])
-    .filter(([material]) => isPrinted(x, material))
-  const through = throughHip(x)
-  const toes: Made[] = x.foot?.kind === 'toes' ? [[x.foot.material, 'toes']] : []
-  return [...links, ...bosses, ...plates, ...drums, ...pulleys, ...through, ...toes]
+const densitiesOf = (leg: LegModel) => {
+  const calculation = calculationFor(leg)
+  return (material: string) => calculation.get(density, calculation.instances.implied(placeOf(calculation, { material })) as never)
+}
+const counted = ({ count, part }: MadePart) => (count === 1 ? part : `${count} ${part}`)
+/** Mass of all that are alike, kg. */
+const massOfAll = ({ count, mass }: MadePart) => Array.from({ length: count }, () => mass ?? 0).reduce((sum, one) => sum + one, 0)
+
+/** Filament of a polymer: the mass of its parts with what is lost, and what of it is not counted. */
+function filament(material: string, parts: readonly MadePart[]): ShoppingLine {
+  const [known, unknown] = [parts.filter(({ mass }) => mass !== undefined), parts.filter(({ mass }) => mass === undefined)]
+  const kilograms = (1 + FILAMENT_SPARE) * known.reduce((sum, one) => sum + massOfAll(one), 0)
+  const grams = 1000 * STEP * Math.ceil(kilograms / STEP - 1e-9)
+  const each = known.map((one) => `${counted(one)} ${significant(1000 * massOfAll(one), 2)} g`)
+  const not = unknown.length === 0 ? '' : `; not counted, for want of sizes: ${listed(unknown.map(counted))}`
+  return {
+    item: 'filament',
+    size: material,
+    quantity: known.length === 0 ? 'as the slicer counts it' : `${grams.toFixed(0)} g`,
+    remark: `${listed(each.length === 0 ? parts.map(counted) : each)}${each.length === 0 ? '' : not}`,
+  }
 }
 
-/** Pulleys or drums of the belt or cord along the upper link. */
-function throughHip(x: LegNumbers): Made[] {
-  const through = beltOrCordOf(x)
-  if (through === undefined) return []
-  if (through.kind === 'belt') return isPrinted(x, through.material) ? [[through.material, 'pulleys along the upper link']] : []
-  return [[through.kneeDrum.material, 'drum of the cord along the upper link']]
+/** Stock of a metal, line by line: pieces of one size together. */
+function metal(material: string, parts: readonly MadePart[]): ShoppingLine[] {
+  const sizes = [...new Set(parts.map(({ stock }) => stock))]
+  return sizes.map((size) => {
+    const alike = parts.filter(({ stock }) => stock === size)
+    return {
+      item: 'stock',
+      size: size === undefined ? material : `${material}, ${size}`,
+      quantity: size === undefined ? 'as the drawings need' : String(alike.reduce((sum, { count }) => sum + count, 0)),
+      remark: listed(alike.map(counted)),
+    }
+  })
 }
 
 /** Filament of each polymer and stock of each other material, with the parts that are made of it. */
-function stockLines(x: LegNumbers): ShoppingLine[] {
-  const parts = madeParts(x)
-  return [...new Set(parts.map(([material]) => material))].map((material) => {
-    const of = listed(parts.filter(([one]) => one === material).map(([, part]) => part))
-    return isPrinted(x, material)
-      ? { item: 'filament', size: material, quantity: 'as the slicer counts it', remark: `${of}; some more for coupons` }
-      : { item: 'stock', size: material, quantity: 'as the drawings need', remark: of }
+function stockLines(leg: LegModel): ShoppingLine[] {
+  const parts = madeParts(leg, densitiesOf(leg))
+  return [...new Set(parts.map(({ material }) => material))].flatMap((material) => {
+    const of = parts.filter((one) => one.material === material)
+    return isPrinted(leg.x, material) ? [filament(material, of)] : metal(material, of)
   })
+}
+
+/** What the amounts of material rest on. @internal */
+export function assumedOfStock(leg: LegModel): Assumed[] {
+  const parts = madeParts(leg, densitiesOf(leg))
+  const polymer = parts.some(({ material }) => isPrinted(leg.x, material))
+  const metal = parts.some(({ material }) => !isPrinted(leg.x, material))
+  return [
+    ...(hasPrints(leg.x)
+      ? [
+          {
+            what: 'filament of plates, bosses, drums, pulleys and toes',
+            value: 'solid',
+            why: 'infill weighs less, and the slicer gives the true mass. Links have the mass of the document, which holds the drum that turns with them: it counts twice',
+          },
+        ]
+      : []),
+    ...(polymer
+      ? [
+          {
+            what: 'filament beyond the parts',
+            value: `${100 * FILAMENT_SPARE} %`,
+            why: 'common practice: coupons, supports, purged material and a failed piece',
+          },
+        ]
+      : []),
+    ...(metal ? [{ what: 'stock of metal', value: 'finished sizes', why: 'add what your saw, clamps and facing take' }] : []),
+  ]
 }
 
 const LITTLE = 'a little'
@@ -70,4 +111,4 @@ function usedUp(x: LegNumbers, bonded: boolean): ShoppingLine[] {
 }
 
 /** What to buy besides parts: material to make them of, and what is used up. @internal */
-export const suppliesLines = (x: LegNumbers, bonded: boolean): ShoppingLine[] => [...stockLines(x), ...usedUp(x, bonded)]
+export const suppliesLines = (leg: LegModel, bonded: boolean): ShoppingLine[] => [...stockLines(leg), ...usedUp(leg.x, bonded)]

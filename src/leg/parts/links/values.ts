@@ -9,7 +9,12 @@ import { linkage, mass as rodMass } from '../transmission/through-hip/fields.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import * as link from './fields.js'
 
-const ofSheet = line.product('mass of a sheet', { width: 'length', height: 'length', thickness: 'length', density: 'density' }, 'mass')
+/** Mass of a plate or sheet. */
+export const sheetMass = line.product(
+  'mass of a sheet',
+  { width: 'length', height: 'length', thickness: 'length', density: 'density' },
+  'mass',
+)
 const together = line(
   'mass of a link with what it carries',
   { bare: 'mass', carried: { list: 'mass' } },
@@ -61,7 +66,7 @@ const ownBoard = value('joint.boardMass', ['joint'], (use) => use(boardMass))
 /** Masses of a plate, of its sink, and of the motors, transmissions and controllers on it. */
 const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] => {
   const { width, height, thickness, material } = plate.sink
-  const own = use.run(ofSheet, {
+  const own = use.run(sheetMass, {
     width: use(plate.width),
     height: use(plate.height),
     thickness: use(plate.thickness),
@@ -69,7 +74,7 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
   })
   const sink = use(plate.hasSink)
     ? [
-        use.run(ofSheet, {
+        use.run(sheetMass, {
           width: use(width) as number,
           height: use(height) as number,
           thickness: use(thickness) as number,

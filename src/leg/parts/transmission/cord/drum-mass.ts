@@ -3,7 +3,8 @@ import { densityOf } from '../../links/values.js'
 import { drum } from './fields.js'
 import { drumRadius } from './radii.js'
 
-const ofRing = line(
+/** Mass of a ring such as a drum. */
+export const ringMass = line(
   'mass of a drum, printed solid',
   { density: 'density', length: 'length', radius: 'length', bore: 'length' },
   'mass',
@@ -12,5 +13,10 @@ const ofRing = line(
 )
 /** Mass of the drum of a cord drive. It counts where the drum does not sit on the axis of a joint of the body. */
 export const drumMass = value('drum.mass', ['joint'], (use) =>
-  use.run(ofRing, { density: densityOf(use, use(drum.material)), length: use(drum.length), radius: use(drumRadius), bore: use(drum.bore) }),
+  use.run(ringMass, {
+    density: densityOf(use, use(drum.material)),
+    length: use(drum.length),
+    radius: use(drumRadius),
+    bore: use(drum.bore),
+  }),
 )
