@@ -85,7 +85,7 @@ export function placeLabels(
   const tops = stacked(order, top, bottom)
   return order.flatMap((label, i): readonly Item[] => {
     const { ink, bold, end, meaning } = label
-    if (meaning !== undefined) legend.push(`${legend.length + 1} ${meaning}`)
+    if (meaning !== undefined) legend.push(`${legend.length + 1}:\u00a0${meaning}`)
     const lines = meaning === undefined ? label.lines : [String(legend.length)]
     const texts = lines.map((line, k) =>
       textAt([x, tops[i]! + ASCENT + k * LINE], line, { anchor: side === 'right' ? 'start' : 'end', ink, bold }),

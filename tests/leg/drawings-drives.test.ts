@@ -6,6 +6,7 @@ import { assess, describeLeg, legDrawings, toDxf } from '../../src/leg/index.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
 import { gearSetting } from '../../src/leg/plans/gear-setting.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
+import { dxfSizes } from '../drawing/dxf-sizes.js'
 import { geared } from './gear-legs.js'
 import { driven } from './sideways-legs.js'
 
@@ -24,6 +25,47 @@ describe('drawings of belts, gears and outputs', () => {
     // Circles of both pulleys, and straight pieces as long as the free span.
     expect(dxf).toMatch(/14\.32/)
     expect(dxf).toMatch(/85\.94/)
+  })
+
+  test('the tension of each belt falls over a year to the share of the document', () => {
+    const leg = read('shingle')
+    const [year] = of(leg, 'year')
+    const table = rows(year!)
+    for (const [name, set] of [
+      ['hip', 420],
+      ['knee', 450],
+      ['upper link', 780],
+    ] as const) {
+      expect(Number(table.get(`pretension of the ${name}, set`))).toBe(set)
+      expect(Number(table.get(`pretension of the ${name} after a year`))).toBeCloseTo(0.8 * set, 1)
+    }
+    expect(year!.description).toContain('Belts bed in')
+  })
+
+  test('the pulley of a belt is on the hip shaft as it is, and its housing ends before it', () => {
+    const [shaft] = of(read('shingle'), 'hip-shaft')
+    const table = rows(shaft!)
+    expect([table.get('length of the pulley'), table.get('pitch circle of the pulley')]).toEqual(['25', '191'])
+    expect(shaft!.svg).toContain('pulley, aluminium 6061-T6')
+    // Bearings of 24 mm, 75 mm apart, the leg 16 mm beyond: 1 mm is left between bearing and pulley, half of it beside the housing.
+    const { outlines } = dxfSizes(toDxf(shaft!))
+    expect(outlines.some(([width, height]) => Math.abs(width - (14 + 75 + 12.5)) < 2e-4 && Math.abs(height - 5) < 2e-4)).toBe(true)
+    expect(of(read('orchard'), 'hip-shaft')[0]!.svg).toContain('pulley')
+  })
+
+  test('the forces on the bolts of a motor are those of the check that they slide', () => {
+    for (const name of ['orchard', 'shingle', 'mudflat']) {
+      const verdict = assess(read(name))
+      const [drawn] = legDrawings(verdict, { only: ['bolt-pattern-motor-knee'] })
+      const slip = verdict.checks.find(({ id, joint }) => id === 'motorBolt.slip' && joint === 'knee')!
+      expect(Number(rows(drawn!).get('force across each bolt'))).toBeCloseTo(slip.demand.in('N'), 0)
+    }
+  })
+
+  test('a plate of metal weakens above its limit, one that is printed softens', () => {
+    const limit = (name: string) => of(read(name), 'plate-heat-hip')[0]!.table.rows.find(([one]) => /^the plate/.test(one!))?.[0]
+    expect(limit('orchard')).toBe('the plate weakens above')
+    expect(limit('mudflat')).toBe('the plate softens above')
   })
 
   test('teeth of a drawn gear are as wide as a calliper reads over them, and their tips on the tip circle', () => {

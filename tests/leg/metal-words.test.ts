@@ -25,14 +25,19 @@ const printed = read('mudflat-leg-first')
 const ofPrints = (text: string) =>
   text
     .replace(/\n## Checks not evaluated[\s\S]*/, '')
-    .replace(/\n## (Sources|Cautions)\n[\s\S]*?(?=\n## |$)/g, '')
+    .replace(/\n## (Sources)\n[\s\S]*?(?=\n## |$)/g, '')
     .replace(/\n## Calculation steps\n[\s\S]*?(?=\n## |$)/, '')
     .split('\n')
     .filter((line) => /\b(print|prints|printed|printer|layers)\b/i.test(line))
-    .filter((line) => !/prints, default|not used: the part is of metal|toe|damp prints|soften prints|printed on yours/.test(line))
+    .filter((line) => !/prints, default|not used: the part is of metal|toe|damp prints|printed on yours/.test(line))
 
 describe('a leg of metal', () => {
   test('its report speaks of no prints', () => expect(ofPrints(markdownReport(assess(metal)))).toEqual([]))
+  test('motors that soften prints are a caution of printed legs alone', () => {
+    const cautions = (leg: typeof metal) => assemblyPlan(leg).cautions.join(' ')
+    expect(cautions(metal)).not.toContain('prints')
+    expect(cautions(printed)).toContain('soften prints')
+  })
   test('nor do its workshop sheets', () => {
     expect(ofPrints(assemblyText(assemblyPlan(metal)))).toEqual([])
     expect(ofPrints(standText(standPlan(metal)))).toEqual([])

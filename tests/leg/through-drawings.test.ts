@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { PAGE_WIDTH } from '../../src/drawing/index.js'
-import { assess, describeLeg, legDrawingNamed, legDrawings, toDxf } from '../../src/leg/index.js'
+import { assess, describeLeg, legDrawingNamed, legDrawings, toDxf, withFields } from '../../src/leg/index.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 import { dxfSizes } from '../drawing/dxf-sizes.js'
 import { beltFirst, beltRevised, cordKnee, cordText } from './through-legs.js'
@@ -30,7 +30,7 @@ test('sizes of the drawing are those of the document', () => {
   expect(value('radius of the pulley on the hip axis')).toBeCloseTo((40 * 5) / (2 * Math.PI), 1)
   expect(value('radius of the pulley on the knee')).toBeCloseTo((48 * 5) / (2 * Math.PI), 1)
   expect(value('upper link, from hip to knee')).toBe(200)
-  expect(value('turns of the drum for one of the knee')).toBe(1.2)
+  expect(value('turns of the pulley on the hip axis for one of the knee')).toBe(1.2)
 })
 
 test('the belt that jumps is marked in the leg of the first design', () => {
@@ -69,7 +69,7 @@ test.each(['crossed', 'open'] as const)('%s cord: turns, anchors, tensioner and 
   expect(row(drawing, 'free span')).toBeCloseTo(Math.sqrt(apart ** 2 - reach ** 2), 1)
   // The drum turns with the hip, and with the knee by the ratio, against it where the spans cross.
   const n = ((arrangement === 'crossed' ? -1 : 1) * large) / small
-  expect(row(drawing, 'turns of the drum for one of the knee')).toBeCloseTo(n, 3)
+  expect(row(drawing, 'turns of the drum on the hip axis for one of the knee')).toBeCloseTo(n, 3)
   const [hip, knee] = [leg.joints.hip.range, leg.joints.knee.range].map(({ lowest, highest }) =>
     [lowest, highest].map(({ si }) => (si * 180) / Math.PI),
   )
@@ -84,6 +84,18 @@ test.each(['crossed', 'open'] as const)('%s cord: turns, anchors, tensioner and 
     const boxes = textBoxes(svg)
     expect([...overlaps(boxes), ...outside(boxes, PAGE_WIDTH, height)].map((flaw) => `${id}: ${flaw}`)).toEqual([])
   }
+})
+
+test('a bonded ferrule on the cord along the link has its section, with its own check', () => {
+  const bonded = withFields(cordKnee, {
+    'ends.potted': { length: '20 mm', socketDiameter: '2.2 mm', adhesive: 'epoxy' },
+    'joints.knee.through.ends': 'bondedFerrule',
+    'joints.knee.through.end': 'potted',
+  })
+  expect(legDrawingNamed(assess(cordKnee, { cases: ['stand'] }), 'ferrule-through')).toBeUndefined()
+  const ferrule = legDrawingNamed(assess(bonded, { cases: ['stand', 'walk'] }), 'ferrule-through')!
+  expect([row(ferrule, 'bonded length'), row(ferrule, 'bore of the ferrule')]).toEqual([20, 2.2])
+  expect(ferrule.table.rows.some(([name, value]) => /^bonded end.*upper link|ferrule/.test(name!) && /reserve/.test(value!))).toBe(true)
 })
 
 test('the cord along the link relaxes in the drawing of a year like those of the joints', () => {

@@ -99,14 +99,15 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   const holes = boltCircle(facts, joint)
   if (group === undefined || holes === undefined || !hasMotor(facts, joint)) return undefined
   const at = { boltGroup: group }
-  const worst = facts.worst(MOTOR, joint)
+  // The forces are those of the case that is hardest for them, whatever check of the bolts is nearest to its limit.
+  const hardest = facts.worst(['motorBolt.slip'], joint)
   const { circle, count, hole, sleeve, place } = holes
   const s = motorSizes(facts, joint)
-  const shear = worst === undefined ? undefined : facts.tried(motorShear, { ...at, ...facts.case(worst.case), joint })
+  const shear = hardest === undefined ? undefined : facts.tried(motorShear, { ...at, ...facts.case(hardest.case), joint })
   const figure = new Figure({
     id: `bolt-pattern-motor-${joint}`,
     title: `Bolt circle of the motor of the ${joint}, from the front`,
-    ...answerOf(`Bolt circle of the ${joint}’s motor`, worst),
+    ...answerOf(`Bolt circle of the ${joint}’s motor`, facts.worst(MOTOR, joint)),
   })
   const view = new View('From the side of the motor', { height: 260, template: true })
   view.circle({ centre: [0, 0], radius: s.ringOuter / 2 })
@@ -128,7 +129,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
     .label(polar([0, 0], s.ringInner / 2, -0.5), `opening Ø${plain(s.ringInner)}`)
   figure.view(view)
   figure.text(
-    `${worst === undefined ? '' : `${worst.caseTitle}. `}Torque and pull of the drive act together on every bolt; the hardest bolt is drawn along the circle. The turn of the circle is assumed.`,
+    `${hardest === undefined ? '' : `${hardest.caseTitle}. `}Torque and pull of the drive act together on every bolt; the hardest bolt is drawn along the circle. The turn of the circle is assumed.`,
   )
   figure.results(resultLines(facts, MOTOR, joint))
   figure

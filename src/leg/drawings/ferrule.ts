@@ -1,24 +1,28 @@
 import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
+import { type Joint, jointWords } from '../numbers.js'
 import { bond, bonded, ferruleThickness } from '../parts/transmission/cord/anchor.js'
 import { diameter } from '../parts/transmission/cord/fields.js'
+import { beltOrCordOf } from '../second-stage.js'
+import { SECOND } from './drive-sizes.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { answerOf, checked, length, METAL, resultLines, word } from './words.js'
 
-const CHECKS = ['ferrule.bond']
+const checksOf = (joint: Joint): readonly string[] => [joint === SECOND ? 'kneeFerrule.bond' : 'ferrule.bond']
+const hasCord = (facts: Facts, joint: Joint) => (joint === SECOND ? beltOrCordOf(facts.leg.x)?.kind === 'cord' : hasCordDrive(facts, joint))
 
 /** The bonded ferrule on a joint's cord, as a section; nothing where the cord ends otherwise. */
 export function ferruleDrawing(facts: Facts, joint: Joint): Drawing | undefined {
-  if (!hasCordDrive(facts, joint) || !facts.get(bonded, { joint })) return undefined
+  if (!hasCord(facts, joint) || !facts.get(bonded, { joint })) return undefined
   const cord = facts.mm(diameter, { joint })
   const [long, socket, wall] = [facts.mm(bond.length, { joint }), facts.mm(bond.socketDiameter, { joint }), facts.mm(ferruleThickness)]
   const locked = facts.get(bond.mechanicalLock, { joint })
-  const worst = facts.worst(CHECKS, joint)
+  // The checks of the cord along the upper link belong to no joint.
+  const [ids, of] = [checksOf(joint), joint === SECOND ? undefined : joint]
   const figure = new Figure({
-    id: `ferrule-${joint}`,
-    title: `Bonded ferrule of the cord of the ${joint}, section along the cord`,
-    ...answerOf(`Bonded ferrule of the ${joint}`, worst),
+    id: joint === SECOND ? 'ferrule-through' : `ferrule-${joint}`,
+    title: `Bonded ferrule of the cord of the ${jointWords(joint)}, section along the cord`,
+    ...answerOf(`Bonded ferrule of the ${jointWords(joint)}`, facts.worst(ids, of)),
   })
   const outer = socket / 2 + wall
   const view = new View('Section along the cord', { height: 160 })
@@ -55,11 +59,11 @@ export function ferruleDrawing(facts: Facts, joint: Joint): Drawing | undefined 
       ? 'A cone or a knot in the resin locks the cord as well.'
       : 'The bond alone holds: it must not be the only thing that keeps a part from flying off.',
   )
-  figure.results(resultLines(facts, CHECKS, joint))
+  figure.results(resultLines(facts, ids, of))
   return figure
     .say(
       `A ferrule with a bore of ${plain(socket)} mm is bonded over ${plain(long)} mm on a cord of ${plain(cord)} mm.`,
-      ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
+      ...facts.checks(ids, of).slice(0, 1).map(resultSentence),
     )
     .rows(
       length('bonded length', long),
@@ -67,7 +71,7 @@ export function ferruleDrawing(facts: Facts, joint: Joint): Drawing | undefined 
       length('cord diameter', cord),
       length('wall of the ferrule', wall, 'assumed'),
       word('cone or knot in the resin', locked ? 'yes' : 'no'),
-      ...facts.checks(CHECKS, joint).map(checked),
+      ...facts.checks(ids, of).map(checked),
     )
     .done()
 }

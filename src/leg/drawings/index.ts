@@ -95,6 +95,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ['rod-drive', rodDriveDrawing],
   ['through-drive', throughDriveDrawing],
   ['groove-through', (one) => grooveDrawing(one, SECOND)],
+  ['ferrule-through', (one) => ferruleDrawing(one, SECOND)],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
   ['hip-shaft', shaftDrawing],

@@ -88,7 +88,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     if (drive !== undefined)
       view.label(
         polar(scene.throughHip ? [0, 0] : centre, drive.drum, joint === 'hip' ? 2.4 : -0.6),
-        [`${scene.throughHip ? `${joint} drum` : drive.name} Ø${plain(2 * drive.drum, 3)}`, ...drive.lines],
+        [`${scene.throughHip ? `${joint} ${drive.turned}` : drive.name} Ø${plain(2 * drive.drum, 3)}`, ...drive.lines],
         { ink: 'move' },
       )
   }

@@ -35,6 +35,10 @@ function valueAt(points: readonly Point[], x: number): number {
   return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0)
 }
 
+/** What happens to a plate above the limit of its material: a print softens, a metal loses the strength of its temper. */
+const beyondLimit = (facts: Facts, at: { readonly joint: Joint }): 'softens' | 'weakens' =>
+  facts.isMetal(facts.named('material', plate.material, at)) ? 'weakens' : 'softens'
+
 /** Temperatures of a plate in degrees Celsius over its radius in millimetres. */
 function profileOf(facts: Facts, at: { readonly joint: Joint }) {
   const { radii, motorFace, freeFace, ring } = facts.get(plateProfile, at)
@@ -59,7 +63,7 @@ const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 const isBeyond = (soft: number, face: readonly Point[], air: number) =>
   Number.isFinite(soft) && soft - air > FAR * (Math.max(...face.map(([, y]) => y)) - air)
 
-/** The plot of a plate: its faces, the softening of the print, the edge of the motor and its bolts. */
+/** The plot of a plate: its faces, the limit of its material, the edge of the motor and its bolts. */
 function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: number): Plot {
   const { motorFace, freeFace } = profileOf(facts, at)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
@@ -84,7 +88,7 @@ function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: 
       [rim, soft],
     ],
     line: 'bad',
-    label: ['plate softens', `above ${plain(soft, 3)} °C`],
+    label: [`plate ${beyondLimit(facts, at)}`, `above ${plain(soft, 3)} °C`],
     ink: 'bad',
   }
   const labelAt = (points: readonly Point[], part: number) => points[Math.floor(points.length * part)]!
@@ -123,7 +127,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
     `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area. The heat flow is assumed to be uniform over the ring of the motor; a metal base lowers the peak.`,
   )
   figure.block(`Temperature of the ${body}`, (y) => plotBlock(plotOf(facts, at, air, soft), y))
-  if (isBeyond(soft, motorFace, air)) figure.text(`The plate softens above ${plain(soft, 3)} °C, beyond the plot.`)
+  if (isBeyond(soft, motorFace, air)) figure.text(`The plate ${beyondLimit(facts, at)} above ${plain(soft, 3)} °C, beyond the plot.`)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
   const [edge, [rim, atRim]] = [valueAt(motorFace, outer), motorFace.at(-1)!]
   figure
@@ -139,7 +143,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
       amount(`${body} at the rim`, atRim, '°C'),
       length('radius of the rim', rim, 'geometry'),
       amount('air', air, '°C', 'document'),
-      ...(Number.isFinite(soft) ? [amount('the plate softens above', soft, '°C', 'standard')] : []),
+      ...(Number.isFinite(soft) ? [amount(`the plate ${beyondLimit(facts, at)} above`, soft, '°C', 'standard')] : []),
       ...facts.checks(CHECKS, joint).map(checked),
     )
   return figure.done()

@@ -14,6 +14,8 @@ export interface SceneDrive {
   /** What turns with the joint, and what it is called. Of a drive on the axis of the joint, the motor. */
   readonly drum: number
   readonly name: string
+  /** The same in one word, where two of them turn on the hip axis. */
+  readonly turned: 'drum' | 'pulley' | 'wheel' | 'output'
   /** Radius of what turns with the motor, and the distance between the axes; both 0 for a drive on the axis of the joint. */
   readonly pinion: number
   readonly distance: number
@@ -33,6 +35,7 @@ const KINDS: { readonly [K in DriveKind]: (facts: Facts, names: Names, joint: Jo
     return {
       drum: facts.mm(drumRadius, at),
       name: 'drum',
+      turned: 'drum',
       pinion: facts.mm(pinionRadius, at),
       distance: facts.mm(centreDistance, at),
       spans: true,
@@ -45,6 +48,7 @@ const KINDS: { readonly [K in DriveKind]: (facts: Facts, names: Names, joint: Jo
     return {
       drum: 500 * large,
       name: 'belt pulley',
+      turned: 'pulley',
       pinion: 500 * small,
       distance: 1000 * set,
       spans: true,
@@ -57,6 +61,7 @@ const KINDS: { readonly [K in DriveKind]: (facts: Facts, names: Names, joint: Jo
     return {
       drum: 500 * wheel.pitch,
       name: 'gear wheel',
+      turned: 'wheel',
       pinion: 500 * pinion.pitch,
       distance: 1000 * standard,
       spans: false,
@@ -76,6 +81,7 @@ const onAxis = (facts: Facts, joint: Joint) => ({
   distance: 0,
   spans: false,
   crossed: false,
+  turned: 'output' as const,
 })
 
 /** Tensions of both spans of cord or belt, where they can be calculated. */

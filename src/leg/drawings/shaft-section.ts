@@ -5,17 +5,25 @@ import { layers, METAL, OTHER_METAL } from './words.js'
 
 /** What sits on the shaft in the plane of the leg, mm. */
 export interface Wheel {
+  readonly kind: 'drum' | 'pulley' | 'wheel'
+  /** What its diameter is that of. */
+  readonly circle: 'cord circle' | 'pitch circle' | 'diameter'
   readonly length: number
   readonly outer: number
   readonly name: string
   readonly metal: boolean
+  /** Whether its sizes are assumed. */
+  readonly assumed: boolean
 }
+
+/** Half of the length that is drawn on the shaft: no more than there is room for beside the nearer bearing. */
+export const halfDrawn = (s: ShaftSizes, wheel: Wheel): number => Math.min(wheel.length / 2, Math.max(1, s.overhang - s.width / 2 - 1))
 
 /** Places along the shaft and radii of the section. The bearings' middles stand at 0 and at the spacing; the plane of the leg at spacing and overhang. */
 const placesOf = (s: ShaftSizes, wheel: Wheel) => {
   const [r, R] = [s.diameter / 2, s.outer / 2]
   const plane = s.spacing + s.overhang
-  const hubHalf = Math.min(wheel.length / 2, Math.max(1, s.overhang - s.width / 2 - 1))
+  const hubHalf = halfDrawn(s, wheel)
   return {
     r,
     R,
@@ -74,13 +82,18 @@ function half(view: View, s: ShaftSizes, wheel: Wheel, { r, R, plane, hubHalf, e
   const band = (from: number, to: number, low: number, high: number) =>
     side === 1 ? rectangle(from, low, to, high) : rectangle(from, -high, to, -low)
   const housing = s.seatMetal ? METAL : layers('flat', 4)
-  view.area(band(-s.width / 2 - 2, s.spacing + s.width / 2 + 2, R, R + 5), { hatch: housing, line: 'thin' })
+  // It ends before what turns in the plane of the leg.
+  const housingEnd = Math.min(s.spacing + s.width / 2 + 2, plane - hubHalf - 0.5)
+  view.area(band(-s.width / 2 - 2, housingEnd, R, R + 5), { hatch: housing, line: 'thin' })
   view.area(band(s.width / 2, s.spacing - s.width / 2, r, r + 1.5), { hatch: METAL, line: 'thin' })
   view.area(band(s.spacing + s.width / 2, plane - hubHalf, ...spacer), {
     hatch: (s.stack?.metal ?? true) ? METAL : layers('upright', 6),
     line: s.stack === undefined ? 'thin' : 'thick',
   })
-  view.area(band(plane - hubHalf, end, hub, broken), { hatch: wheel.metal ? METAL : layers('upright', 6) })
+  view.area(band(plane - hubHalf, end, hub, broken), {
+    hatch: wheel.metal ? METAL : layers('upright', 6),
+    line: wheel.assumed ? 'thin' : 'thick',
+  })
   view.area(band(plane - hubHalf, end, r, hub), {
     hatch: wheel.metal ? OTHER_METAL : layers('upright', 9),
     line: s.stack?.key === undefined ? 'thin' : 'thick',

@@ -1,10 +1,9 @@
 import { type Drawing, Figure, plain, type Row, View } from '../../drawing/index.js'
 import { nearerLoad, shaftLoad, thrust } from '../parts/hip-shaft/loads.js'
-import { drum } from '../parts/transmission/cord/fields.js'
-import { drumRadius } from '../parts/transmission/cord/radii.js'
 import { type Facts, resultSentence } from './facts.js'
-import { hasCordDrive, hasShaft } from './present.js'
-import { keySection, shaftSection, type Wheel } from './shaft-section.js'
+import { hipWheel } from './hip-wheel.js'
+import { hasShaft } from './present.js'
+import { halfDrawn, keySection, shaftSection } from './shaft-section.js'
 import { type ShaftSizes, shaftSizes } from './shaft-sizes.js'
 import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
@@ -25,25 +24,12 @@ const CHECKS = [
   'bearing.seatSplit',
 ]
 
-/** The drum of the hip on its shaft, or a wheel of assumed size for another drive. */
-function wheelOf(facts: Facts, s: ShaftSizes): Wheel {
-  if (!hasCordDrive(facts, 'hip')) return { length: 1.5 * s.width, outer: 2 * s.outer, name: 'wheel, assumed', metal: false }
-  const at = { joint: 'hip' }
-  const material = facts.named('material', drum.material, at)
-  return {
-    length: facts.mm(drum.length, at),
-    outer: 2 * facts.mm(drumRadius, at),
-    name: `drum, ${material}`,
-    metal: facts.isMetal(material),
-  }
-}
-
 /** The hip shaft in its bearings: stack along the axis, and its loads. */
 export function shaftDrawing(facts: Facts): Drawing | undefined {
   if (!hasShaft(facts)) return undefined
   const s = shaftSizes(facts)
-  const cord = hasCordDrive(facts, 'hip')
-  const wheel = wheelOf(facts, s)
+  const wheel = hipWheel(facts, s)
+  const narrow = 2 * halfDrawn(s, wheel) < wheel.length && !wheel.assumed
   const worst = facts.worst(CHECKS)
   const figure = new Figure({
     id: 'hip-shaft',
@@ -51,7 +37,9 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
     ...answerOf('Hip shaft', worst),
   })
   figure.view(shaftSection(s, wheel))
-  figure.text(`Thin outlines: sizes assumed. The ${cord ? 'drum' : 'wheel'} is broken off.`)
+  figure.text(
+    `Thin outlines: sizes assumed. The ${wheel.kind} is broken off${narrow ? `; of its ${plain(wheel.length)} mm only what is beside the bearing is drawn` : ''}.`,
+  )
   const key = keySection(s)
   if (key !== undefined) figure.view(key)
   if (worst !== undefined) {
@@ -79,8 +67,8 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
       length('bearing width', s.width, 'standard'),
       length('distance between the bearings', s.spacing),
       length('overhang to the plane of the leg', s.overhang),
-      length(cord ? 'length of the drum' : 'length of the wheel', wheel.length, cord ? 'document' : 'assumed'),
-      length(cord ? 'cord circle of the drum' : 'diameter of the wheel', wheel.outer, cord ? 'geometry' : 'assumed'),
+      length(`length of the ${wheel.kind}`, wheel.length, wheel.assumed ? 'assumed' : 'document'),
+      length(`${wheel.circle} of the ${wheel.kind}`, wheel.outer, wheel.assumed ? 'assumed' : 'geometry'),
       length('end cap thickness', s.capThickness),
       word('bearing seat', s.seat),
       length('least length of the shaft to the plane of the leg', s.spacing + s.width + s.overhang, 'geometry'),

@@ -37,22 +37,23 @@ export function throughDriveDrawing(facts: Facts): Drawing | undefined {
   const figure = new Figure({ id: 'through-drive', title: `${name}, seen from the robot’s left`, ...answerOf(name, facts.worst(ids)) })
   if (through.kind === 'belt') belt(figure, facts, through, s, link)
   else cord(figure, facts)
-  const turns = `The drum on the hip axis turns with the hip, and ${plain(facts.get(ratio, at), 4)} times as far as the knee${n < 0 ? ', against it' : ''}.`
+  const turned = s.kind === 'belt' ? 'pulley' : 'drum'
+  const turns = `The ${turned} on the hip axis turns with the hip, and ${plain(facts.get(ratio, at), 4)} times as far as the knee${n < 0 ? ', against it' : ''}.`
   const squeeze = `Both spans press the upper link together with ${plain(rest, 4)} N at rest, on the shelf too.`
-  drumTravel(figure, facts)
+  drumTravel(figure, facts, turned)
   figure.text(turns).text(squeeze)
   figure.results(resultLines(facts, ids))
   figure
     .say(turns, squeeze, ...facts.checks(ids).slice(0, 1).map(resultSentence))
     .rows(
-      length('radius of the pulley on the hip axis', s.hip, 'geometry'),
-      length('radius of the pulley on the knee', s.knee, 'geometry'),
+      length(`radius of the ${turned} on the hip axis`, s.hip, 'geometry'),
+      length(`radius of the ${turned} on the knee`, s.knee, 'geometry'),
       length('upper link, from hip to knee', link),
       word('spans', s.crossed ? 'crossed' : 'open'),
-      amount('turns of the drum for one of the knee', n, '', 'geometry'),
+      amount(`turns of the ${turned} on the hip axis for one of the knee`, n, '', 'geometry'),
       amount('force along the upper link at rest', rest, 'N'),
-      amount('force on each pulley, standing', force, 'N'),
-      amount('stiffness at the knee, drum held', stiff, 'N m/rad'),
+      amount(`force on each ${turned}, standing`, force, 'N'),
+      amount(`stiffness at the knee, ${turned} on the hip axis held`, stiff, 'N m/rad'),
       ...facts.checks(ids).map(checked),
     )
   return figure.done()

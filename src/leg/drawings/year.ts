@@ -1,5 +1,6 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
-import { JOINTS, type Joint } from '../numbers.js'
+import { drivenBy, JOINTS, type Joint, jointWords } from '../numbers.js'
+import * as belt from '../parts/transmission/belt/fields.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
@@ -12,11 +13,42 @@ import { hasCordDrive } from './present.js'
 import { amount, answerOf, boltWords, checked } from './words.js'
 
 const CHECKS = ['cord.slack', 'cord.shelf', 'kneeCord.slack', 'kneeCord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
+/** What the tension of a kind does over years, as the checks have it. */
+const OF_KIND = {
+  cord: 'Cords relax by the same share in every year, and within the first by as much in each tenfold time from an hour on.',
+  belt: 'Belts bed in: the first hours and days take as much in each tenfold time from an hour on, until a year has taken the share of the document.',
+} as const
 const MONTHS = 12
 const DAYS = 365
 
-/** What a cord is called: that of a joint by the joint, that along the upper link by the link. */
-const nameOf = (joint: Joint): string => (joint === SECOND ? 'upper link' : joint)
+/** What a cord or belt is called: that of a joint by the joint, that along the upper link by the link. */
+const nameOf = (joint: Joint): string => (joint === SECOND ? 'upper link' : jointWords(joint))
+
+/** Cords or belts whose tension falls. */
+interface Relaxing {
+  readonly joint: Joint
+  readonly kind: 'cord' | 'belt'
+  readonly set: number
+  readonly left: number
+}
+
+/** Every cord and belt of a leg: of the joints, and along the upper link. */
+function relaxing(facts: Facts): Relaxing[] {
+  const { x } = facts.leg
+  const along = beltOrCordOf(x)?.kind
+  const cords = [...JOINTS.filter((joint) => hasCordDrive(facts, joint)), ...(along === 'cord' ? [SECOND] : [])]
+  const belts = [...drivenBy(x, 'belt'), ...(along === 'belt' ? [SECOND] : [])] as Joint[]
+  return [
+    ...cords.map((joint) => {
+      const at = { joint }
+      return { joint, kind: 'cord' as const, set: facts.get(pretensionSet, at), left: facts.get(pretensionLeft, at) }
+    }),
+    ...belts.map((joint) => {
+      const at = { joint }
+      return { joint, kind: 'belt' as const, set: facts.get(belt.pretensionSet, at), left: facts.get(belt.pretensionLeft, at) }
+    }),
+  ]
+}
 
 /** Tension that walking in every direction and on the slope needs, as the check of the shelf has it; a line over the year. */
 function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
@@ -41,16 +73,15 @@ const creeps = ({ leg: { x } }: Facts): boolean =>
 
 /** Pretension and clamp load over a year at room temperature. */
 export function yearDrawing(facts: Facts): Drawing | undefined {
-  const second = beltOrCordOf(facts.leg.x)?.kind === 'cord' ? [SECOND] : []
-  const joints = [...JOINTS.filter((joint) => hasCordDrive(facts, joint)), ...second]
-  if (joints.length + facts.all('boltGroup').length === 0) return undefined
+  const spans = relaxing(facts)
+  if (spans.length + facts.all('boltGroup').length === 0) return undefined
+  const kinds = [...new Set(spans.map(({ kind }) => kind))]
   const figure = new Figure({
     id: 'year',
-    title: `${joints.length === 0 ? 'Clamp load of the bolts' : 'Pretension of the cords and clamp load of the bolts'} over a year at room temperature`,
-    ...answerOf(joints.length === 0 ? 'Clamp load over a year' : 'Pretension and clamp load over a year', facts.worst(CHECKS)),
+    title: `${spans.length === 0 ? 'Clamp load of the bolts' : `Pretension of the ${kinds.join('s and ')}s and clamp load of the bolts`} over a year at room temperature`,
+    ...answerOf(spans.length === 0 ? 'Clamp load over a year' : 'Pretension and clamp load over a year', facts.worst(CHECKS)),
   })
-  const tension = joints.map((joint): Curve => {
-    const [set, left] = [facts.get(pretensionSet, { joint }), facts.get(pretensionLeft, { joint })]
+  const tension = spans.map(({ joint, set, left }): Curve => {
     const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, pretensionInMonth(set, left, months)])
     figure.rows(
       amount(`pretension of the ${nameOf(joint)}, set`, set, 'N', 'document'),
@@ -63,7 +94,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
       ink: joint === 'knee' ? 'move' : 'ink',
     }
   })
-  const needs = tension.length === 0 ? [] : joints.flatMap((joint) => neededLine(facts, figure, joint))
+  const needs = tension.length === 0 ? [] : spans.flatMap(({ joint, kind }) => (kind === 'cord' ? neededLine(facts, figure, joint) : []))
   if (tension.length > 0)
     figure.block('Pretension of a span', (y) =>
       plotBlock(
@@ -98,7 +129,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
     )
   figure
     .say(
-      ...(joints.length === 0 ? [] : ['Cords relax by the same share in every year.']),
+      ...kinds.map((kind) => OF_KIND[kind]),
       `Bolts lose clamp load by embedding at once${creeps(facts) ? ', and by creep of the prints afterwards' : ''}.`,
       ...facts.checks(CHECKS).slice(0, 1).map(resultSentence),
     )

@@ -1,5 +1,6 @@
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DriveKind, drivenBy, JOINTS } from '../numbers.js'
+import { hasPrints } from '../printed.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { CAUTIONS } from './content.js'
 
@@ -17,6 +18,8 @@ const OF_SPRING =
 const OF_COUNTERWEIGHT =
   'A counterweight swings on the far side of its joint and pinches there. Screw it on: one that comes off in a landing flies, and the leg drops or leaps.'
 
+const OF_PRINTS = 'Motors and their mounts soften prints: look at the prints near them after every hot run.'
+
 /** Cautions for the work on a leg: those of its kinds of drive first. @internal */
 export function cautionsOf(x: LegNumbers): readonly string[] {
   const [ofCord, ...others] = CAUTIONS
@@ -27,5 +30,6 @@ export function cautionsOf(x: LegNumbers): readonly string[] {
   const balanced = (['upper', 'lower'] as const).some((link) => x.links[link].counterweight !== undefined)
   if (balanced) own.push(OF_COUNTERWEIGHT)
   if (JOINTS.some((joint) => x.joints[joint].spring !== undefined)) own.push(OF_SPRING)
+  if (hasPrints(x)) own.push(OF_PRINTS)
   return [...(ofCords && ofCord !== undefined ? [ofCord] : []), ...own, ...others]
 }

@@ -9,7 +9,7 @@ import { listed } from './amounts.js'
 export const CAUTIONS: readonly string[] = [
   'A tensioned cord or belt stores energy. Guard it, wear eye protection, never stand in line with it, and release the tension before you open a drive.',
   'Legs and drives pinch. Keep hands out of powered legs; cut the supply before you reach in.',
-  'Motors, controllers and their mounts get hot enough to burn and to soften prints.',
+  'Motors, controllers and their mounts get hot enough to burn.',
   'Batteries can burn. Fuse them, charge them attended, and do not run the leg on a damaged pack.',
   'A robot can fall and drop its load. Hang it up for first runs; nothing here is for lifting or carrying people.',
   'Bonded or pressed parts must not be the only thing that keeps a part from falling or flying off.',

@@ -3,6 +3,7 @@ import { insulationClasses } from '../../thermal/index.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
 import { airNamed, JOINTS, motorOf, plateOf, stallTimeOf } from '../numbers.js'
+import { isPrinted } from '../printed.js'
 import { caseState, heatAt } from '../what-if.js'
 import { gaitClouds, motorLimit } from './gait-points.js'
 
@@ -21,6 +22,12 @@ export function torqueSpeed(leg: LegModel): Chart {
     lines: [{ name: 'motor limit', points: motorLimit(leg).map(([speed, torque]) => [rpm(speed), torque] as const) }],
   })
 }
+
+/** The limit of a plate: a print softens, a metal loses the strength of its temper. */
+const plateRule = (leg: LegModel, material: string) => ({
+  name: `plate (${material}) ${isPrinted(leg.x, material) ? 'softens' : 'weakens'}`,
+  at: celsius(materialState(leg, material).softening()),
+})
 
 const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(2))
 const STALL_POINTS = 24
@@ -64,10 +71,7 @@ export function stallTemperatures(leg: LegModel): Chart {
     series,
     rules: [
       ...JOINTS.flatMap((joint) => [
-        {
-          name: `plate (${plateOf(leg.x, joint).material}) softens`,
-          at: celsius(materialState(leg, plateOf(leg.x, joint).material).softening()),
-        },
+        plateRule(leg, plateOf(leg.x, joint).material),
         {
           name: `winding, class ${motorOf(leg.x, joint).windingClass}`,
           at: celsius(insulationClasses[motorOf(leg.x, joint).windingClass].si),

@@ -31,7 +31,7 @@ export const plateChecks: readonly Check[] = [
   {
     id: 'motor.plate',
     part: 'motor plate at the motor',
-    mode: 'softens',
+    mode: 'gets too hot for its material',
     consequence: 'breaks',
     kind: 'temperatureDifference',
     scope: 'joint',
@@ -43,6 +43,6 @@ export const plateChecks: readonly Check[] = [
     remark: unsettledRemark,
     demandIs: 'the rise of the mounting face above the air',
     capacityIs: 'the rise that leaves 15 K below the glass transition (or reaches the service limit)',
-    remedy: 'a metal sink under the motor, a polymer that softens later, less torque, or a motor with less resistance',
+    remedy: 'a metal sink under the motor, a material that bears more heat, less torque, or a motor with less resistance',
   },
 ]
