@@ -33,15 +33,22 @@ const random = randomStream(7)
 /** A reading: the value, off by a share of the scatter between -1 and 1. */
 const read = (value: number, scatter: number) => value + scatter * (2 * random.uniform() - 1)
 
-function write(log: string, story: string, columns: string, rows: readonly string[]): void {
+interface Robot {
+  readonly title: string
+  readonly folder: string
+}
+const MUDFLAT: Robot = { title: 'Mudflat walker, left front leg, revised design', folder: '' }
+const SHINGLE: Robot = { title: 'Shingle carrier, a torsion spring beside its knee', folder: 'shingle/' }
+
+function write(log: string, story: string, columns: string, rows: readonly string[], robot: Robot = MUDFLAT): void {
   const head = [
     '# INVENTED LOG for the example: made by a script from the model with other values and scatter; nothing was measured.',
-    '# Mudflat walker, left front leg, revised design',
+    `# ${robot.title}`,
     `# log: ${log}`,
     `# ${story}`,
     columns,
   ]
-  writeFileSync(new URL(`stand-logs/${log.replace(' ', '-')}.csv`, examples), `${[...head, ...rows].join('\n')}\n`)
+  writeFileSync(new URL(`stand-logs/${robot.folder}${log.replace(' ', '-')}.csv`, examples), `${[...head, ...rows].join('\n')}\n`)
 }
 
 function cordFriction(): void {
@@ -109,4 +116,40 @@ function heating(): void {
   )
 }
 
-for (const log of [cordFriction, pretension, windup, heating]) log()
+const shingle = legNumbers(describeLeg(readFileSync(new URL('shingle-leg-revised.yaml', examples), 'utf8')))
+/** What the stand is to find out of the shingle carrier. */
+const TRUE_STAGE = { pretension: 770, yearLoss: 0.22, axialRigidity: 0.82, springRate: 2.31, freeAngle: 13 }
+const degree = Math.PI / 180
+
+function secondStage(): void {
+  const belt = shingle.belts.link as NonNullable<typeof shingle.belts.link>
+  const [large, small] = [48, 40].map((teeth) => (teeth * belt.pitch) / (2 * Math.PI)) as [number, number]
+  const span = Math.sqrt(shingle.links.upper.length ** 2 - (large - small) ** 2)
+  const days = [0.042, 0.17, 0.5, 1, 3, 7, 14, 21, 30]
+  const pitch = days.map((day) => {
+    const left = 1 - (TRUE_STAGE.yearLoss * Math.max(0, Math.log10(24 * day))) / Math.log10(24 * 365.25)
+    const heard = Math.sqrt((TRUE_STAGE.pretension * left) / belt.massPerLength) / (2 * span)
+    return `${day},${read(heard, 0.4).toFixed(1)}`
+  })
+  write('beltPitch throughHip', 'plucked beside a telephone, always at 20 degC', 'time [day],pitch [Hz]', pitch, SHINGLE)
+  const stiffness = (2 * TRUE_STAGE.axialRigidity * belt.axialRigidity * large ** 2) / span
+  const torques = [0, 5, 10, 15, 20, 25, 20, 15, 10, 5, 0, -5, -10, -15, -20, -25, -20, -15, -10, -5, 0]
+  const loop = torques.map((torque) => {
+    const angle = (torque / stiffness + (belt.clearance / large) * Math.sign(torque)) / degree
+    return `${torque},${read(angle + 0.4, 0.002).toFixed(4)}`
+  })
+  const story = 'pulley on the hip axis pinned, lath and water bag on the knee'
+  write('windup throughHip', story, 'joint torque [N m],joint angle [deg]', loop, SHINGLE)
+}
+
+function spring(): void {
+  const rows = [20, 40, 60, 80, 100, 120, 110, 90, 70, 50, 30].map((angle) => {
+    const bare = -0.9 * Math.sin(angle * degree)
+    const pushed = -TRUE_STAGE.springRate * Math.max(0, angle - TRUE_STAGE.freeAngle) * degree
+    return `${angle},${read(bare + pushed, 0.03).toFixed(2)},${read(bare, 0.03).toFixed(2)}`
+  })
+  const columns = 'joint angle [deg],torque with spring [N m],torque without spring [N m]'
+  write('springTorque knee', 'drive loose, luggage scale on a lath of 300 mm, from both sides', columns, rows, SHINGLE)
+}
+
+for (const log of [cordFriction, pretension, windup, heating, secondStage, spring]) log()

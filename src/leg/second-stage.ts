@@ -3,6 +3,9 @@ import type { LegNumbers } from './leg-numbers.js'
 /** The second stage of a knee that belt or cord drives through the hip: one more drive beside those of the joints, from the pulley on the hip axis to the knee. */
 export const SECOND_STAGE = 'throughHip'
 
+/** Where the document holds the drive of a joint, or the second stage of the knee. */
+export const drivePath = (joint: string): string => (joint === SECOND_STAGE ? 'joints.knee.through' : `joints.${joint}.drive`)
+
 type Knee = LegNumbers['joints']['knee']
 type Through = NonNullable<Knee['through']>
 type Kind<K extends Through['kind']> = Extract<Through, { readonly kind: K }>

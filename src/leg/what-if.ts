@@ -144,11 +144,13 @@ export const transmissionUnder = (leg: LegModel, ask: DriveAsk) =>
   under(leg, ask, (calculation, where) => ({
     ...transmissionAt(calculation, where),
     blowTorque: calculation.get(blowTorque, where as never),
-    /** From the motor to its drum alone. */
-    firstStage: {
-      windup: calculation.get(transmission.windup, where as never),
-      blowTorque: calculation.get(transmission.blowTorque, where as never),
-    },
+  }))
+
+/** Windup of one stage alone under an imposed torque, and the torque of a blow that it bears: from the motor to its drum, or along the upper link. */
+export const stageUnder = (leg: LegModel, ask: DriveAsk) =>
+  under(leg, ask, (calculation, where) => ({
+    windup: calculation.get(transmission.windup, where as never),
+    blowTorque: calculation.get(transmission.blowTorque, where as never),
   }))
 
 function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {

@@ -145,6 +145,7 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'joints.*.through.pivots.*.bearing.cap.rimDiameter': less(),
   'joints.*.through.pivots.*.bearing.cap.edgeDiameter': less(),
   'joints.*.spring.rate': none(SPRING),
+  'joints.*.spring.rateScatter': range,
   'joints.*.spring.wireDiameter': none(SPRING),
   'joints.*.spring.coilDiameter': none(RATE_GIVEN),
   'joints.*.spring.coils': none(SPRING),

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { describeLeg, learn, learntText } from '../../src/leg/index.js'
+import { describeLeg, learn, learntText, withFields } from '../../src/leg/index.js'
+
+import { TORSION } from './sprung-legs.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}`, import.meta.url), 'utf8')
 const logs = Object.fromEntries(
@@ -31,4 +33,25 @@ test('the invented logs of the example are believed, taken together, and say the
   }
   const text = learntText(learnt)
   for (const part of ['cords.braid.axialRigidity', 'What to measure next', 'rests on', '95 % confidence']) expect(text).toContain(part)
+})
+
+test('the invented logs of a second stage and of a spring are believed, and give what they were made with', () => {
+  const shingle = (log: string) => read(`stand-logs/shingle/${log.replace(' ', '-')}.csv`)
+  const leg = describeLeg(read('shingle-leg-revised.yaml'))
+  const sprung = withFields(leg, {
+    'joints.knee.spring': { ...TORSION, mandrel: undefined, rate: '2.5 N m/rad', seat: { material: 'aluminium 6061-T6', length: '40 mm' } },
+  })
+  const names = ['windup throughHip', 'beltPitch throughHip', 'springTorque knee']
+  for (const name of names) expect(shingle(name)).toMatch(/^# INVENTED LOG/)
+  const learnt = learn(sprung, Object.fromEntries(names.map((name) => [name, shingle(name)])), { cases: ['walk'] })
+  expect(learnt.moved.map(({ state }) => state)).not.toContain('notApplied')
+  const within = (path: string, truth: number) => {
+    const { interval } = learnt.moved.find((one) => one.path === path)!
+    const [low, high] = interval!.map((text) => Number.parseFloat(text)) as [number, number]
+    expect([path, low < truth, high > truth]).toEqual([path, true, true])
+  }
+  within('joints.knee.through.pretension', 770)
+  within('joints.knee.spring.rate', 2.31)
+  within('joints.knee.spring.freeAngle', 13)
+  within('belts.link.pretensionLeft', 0.78)
 })

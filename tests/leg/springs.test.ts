@@ -16,13 +16,14 @@ import {
   withFields,
 } from '../../src/leg/index.js'
 import { legModel } from '../../src/leg/leg-model.js'
-import { jointMotion } from '../../src/leg/parts/motion/values.js'
+import { driveMotion, jointMotion } from '../../src/leg/parts/motion/values.js'
 import { motorTorque, motorTorqueAlone } from '../../src/leg/parts/motors/values.js'
 import { springForce, stretchOfTravel, torsionLaw } from '../../src/leg/parts/springs/values.js'
 import { poseOf } from '../../src/leg/pose.js'
 import { caseState } from '../../src/leg/what-if.js'
 import hand from '../oracles/leg-springs.json' with { type: 'json' }
 import { EXTENSION, extension, plain, TORSION, torsion } from './sprung-legs.js'
+import { beltRevised, sprungBelt } from './through-legs.js'
 
 const off = (one: number, other: number) => Math.abs(one / other - 1)
 const place = (leg: typeof plain, names: Parameters<typeof placeOf>[1]) => {
@@ -238,5 +239,44 @@ describe('documents that cannot be', () => {
 
   test('the sideways hip has no spring', () => {
     expect(() => withFields(plain, { 'joints.sidewaysHip.spring': TORSION })).toThrow(/joints.sidewaysHip.spring/)
+  })
+})
+
+describe('a landing in which the spring breaks', () => {
+  const LANDINGS = ['hop', 'hopEnd', 'drop', 'dropEnd'] as const
+  test.each([
+    ['torsion', torsion],
+    ['extension', extension],
+  ] as const)('the drive beside a %s spring bears no less than one that never had it, and no less than with it whole', (_, leg) => {
+    for (const stance of LANDINGS)
+      for (const joint of ['hip', 'knee'] as const) {
+        const [sprung, bare] = [leg, plain].map((one) => {
+          const { calculation, where } = place(one, { joint, stance } as Parameters<typeof placeOf>[1])
+          return calculation.get(driveMotion, where).torque
+        }) as [number, number]
+        expect(Math.abs(sprung), `${stance} ${joint}`).toBeGreaterThanOrEqual(Math.abs(bare) * (1 - 1e-12))
+      }
+    // Neither does any reserve of the drive rise above that of the leg without a spring.
+    const [sprung, bare] = [leg, plain].map((one) => checkReserves(legNumbers(one), ['coldDrop', 'drop', 'hop'])) as [
+      Map<string, number>,
+      Map<string, number>,
+    ]
+    const rose = [...bare].filter(([key, reserve]) => /^cord\./.test(key) && (sprung.get(key) as number) > reserve * (1 + 1e-9))
+    expect(rose).toEqual([])
+  })
+
+  test('a spring that loads the landing counts whole: broken it would relieve', () => {
+    const wrong = withFields(plain, { 'joints.knee.spring': { ...TORSION, winds: 'falling', freeAngle: '140 deg' } })
+    const torque = (leg: typeof plain) => Math.abs(motion(leg, 'drop').knee.drum.torque)
+    expect(torque(wrong)).toBeGreaterThan(torque(plain))
+  })
+
+  test('the second stage of a knee bears the whole knee in a landing, and the rest of it in a walk', () => {
+    const at = (leg: typeof plain, stance: string) => {
+      const { calculation, where } = place(leg, { joint: 'throughHip', stance } as Parameters<typeof placeOf>[1])
+      return Math.abs(calculation.get(driveMotion, where).torque)
+    }
+    expect(at(sprungBelt, 'drop')).toBeCloseTo(at(beltRevised, 'drop'), 9)
+    expect(at(sprungBelt, 'stand')).not.toBeCloseTo(at(beltRevised, 'stand'), 2)
   })
 })

@@ -1,10 +1,15 @@
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { standingLoad } from '../foot-result.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
-import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf } from '../numbers.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf, rangeOf } from '../numbers.js'
+import { mostSpringTorque } from '../parallel-torque.js'
 import { beltSetting } from '../plans/belt-setting.js'
 import { windupTorque } from '../plans/drive-torque.js'
+import { SECOND_STAGE } from '../second-stage.js'
+import { counterweightOf } from './measured-joints.js'
 import type { MeasurementId } from './measurements.js'
+import { slipTorqueOf } from './model-slip.js'
 
 /** What a column may hold, SI. */
 export interface ColumnRange {
@@ -19,13 +24,22 @@ export interface ColumnRange {
 
 const CELSIUS = 273.15
 const TURN = 2 * Math.PI
+/** A joint on the stand may turn this much beyond its limits. */
+const BEYOND = Math.PI / 9
+const most = (torque: number) => 5 * torque
+/** Largest torque of a counterweight. */
+const weightTorque = (x: LegModel['x'], joint: Joint) => {
+  const { mass, beyond } = counterweightOf(x, joint) ?? { mass: 0, beyond: 0 }
+  return mass * STANDARD_GRAVITY * beyond
+}
 const YEAR = 31_557_600
 
 /** What the columns of a log may hold on this leg: generous, so that only another unit, column or thing lies outside. */
 export function rangesOf(leg: LegModel, id: MeasurementId, joint: DrivenJoint): readonly ColumnRange[] {
   const { x, drives } = leg
   const { supply, robot } = x
-  const [motor, controller] = [motorOf(x, joint), controllerOf(x, joint)]
+  const turned = ((joint as string) === SECOND_STAGE ? 'knee' : joint) as DrivenJoint
+  const [motor, controller] = [motorOf(x, turned), controllerOf(x, turned)]
   const pretension = hasCord(x, joint) ? driveOf(x, joint, 'cord').pretension : 0
   const temperature = { low: CELSIUS - 40, high: CELSIUS + 250 }
   switch (id) {
@@ -36,9 +50,9 @@ export function rangesOf(leg: LegModel, id: MeasurementId, joint: DrivenJoint): 
         { low: 0.05 * TURN, high: 8 * TURN, why: 'a test lays at most some turns' },
       ]
     case 'windup': {
-      const most = hasCord(x, joint) ? 4 * pretension * drives[joint as Joint].drumRadius : 2 * windupTorque(leg, joint)
+      const limit = hasCord(x, joint) ? 4 * pretension * drives[joint as Joint].drumRadius : 2 * windupTorque(leg, joint)
       return [
-        { low: -most, high: most, why: 'twice the torque that loosens the slack span' },
+        { low: -limit, high: limit, why: 'twice the torque that loosens the slack span' },
         { low: -0.6, high: 0.6 },
       ]
     }
@@ -54,15 +68,33 @@ export function rangesOf(leg: LegModel, id: MeasurementId, joint: DrivenJoint): 
     case 'freePlay':
       return [{ low: 0, high: 0.35, why: 'a joint that turns freely by more than 20 degrees is not joined' }]
     case 'efficiency': {
-      const most = 2 * windupTorque(leg, joint)
+      const limit = 2 * windupTorque(leg, joint)
       const ampere = { low: -2 * controller.currentLimit, high: 2 * controller.currentLimit }
-      return [{ low: 0, high: most, why: 'twice what the drive bears' }, ampere, ampere]
+      return [{ low: 0, high: limit, why: 'twice what the drive bears' }, ampere, ampere]
     }
     case 'beltPitch': {
       const pitch = beltSetting(leg, joint).pitchAt(driveOf(x, joint, 'belt').pretension)
       return [
         { low: 0, high: 3 * YEAR, whole: true },
         { low: 0.25 * pitch, high: 2 * pitch, why: 'the root of a share of the pretension of the specification' },
+      ]
+    }
+    case 'slipTorque':
+      return [
+        { low: -most(slipTorqueOf(leg, joint)), high: most(slipTorqueOf(leg, joint)), why: 'several times what makes it slip or jump' },
+      ]
+    case 'springTorque':
+    case 'weightTorque': {
+      const own = id === 'springTorque' ? mostSpringTorque(leg, joint as Joint) : weightTorque(x, joint as Joint)
+      const { upper, lower } = x.links
+      const torque = most(own) + (robot.mass * STANDARD_GRAVITY * (upper.length + lower.length)) / robot.legs
+      const { lowest, highest } = rangeOf(x, joint)
+      return [
+        id === 'springTorque'
+          ? { low: lowest - BEYOND, high: highest + BEYOND, why: 'the travel of the joint' }
+          : { low: -Math.PI, high: Math.PI },
+        { low: -torque, high: torque },
+        { low: -torque, high: torque },
       ]
     }
     case 'heating':

@@ -1,14 +1,15 @@
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { driveOf, type Joint } from '../numbers.js'
+import { driveOf, type Joint, jointWords } from '../numbers.js'
+import { drivePath } from '../second-stage.js'
 import type { Parameter } from './model.js'
 
 /** The friction of a drive; known from its band where no log determines it. @internal */
 export function frictionOf({ x }: LegModel, joint: Joint): Parameter {
   const { low, typical, high } = driveOf(x, joint, 'cord').friction
   return {
-    id: `joints.${joint}.drive.friction`,
-    what: `the friction of the ${joint}`,
+    id: `${drivePath(joint)}.friction`,
+    what: `the friction of the ${jointWords(joint)}`,
     field: true,
     start: typical,
     low: 1e-7,
@@ -45,8 +46,8 @@ const SETTING = 0.1 / 1.96
 export function pretensionOf({ x }: LegModel, joint: Joint): Parameter {
   const { pretension } = driveOf(x, joint, 'cord')
   return {
-    id: `joints.${joint}.drive.pretension`,
-    what: `the pretension of the ${joint}`,
+    id: `${drivePath(joint)}.pretension`,
+    what: `the pretension of the ${jointWords(joint)}`,
     field: true,
     start: pretension,
     low: pretension / 1000,

@@ -1,4 +1,4 @@
-import { InputError, type Kind, oneOfNames, Quantity, show } from '../../units/index.js'
+import { InputError, type Kind, oneOfNames, Quantity, show, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
@@ -15,7 +15,7 @@ import type { Found } from './found.js'
 import type { LogRemark } from './logs.js'
 import { isWhole, measuredJoints } from './measured-joints.js'
 import { MEASUREMENTS, type MeasurementId } from './measurements.js'
-import { shown } from './shown.js'
+import { kindOf, shown } from './shown.js'
 
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
 export type StandLogs = Readonly<Record<string, string>>
@@ -111,18 +111,21 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
 function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; corrected: Leg } {
   const { path, logs, interval, readings, value, why, shares } = found
   const before = fieldAt(leg, path)
-  const band = isBand(before) || before === undefined
+  const kind = before instanceof Quantity ? (before.kind as Kind) : path.endsWith('.spring.rate') ? kindOf(x, path) : undefined
   const old = isBand(before) ? before.typical : before instanceof Quantity ? before.si : undefined
   const restsOn = shares.filter(({ share }) => share > TOLD).map(({ of, share }) => ({ what: of.what, share }))
   const head = { log: logs.join(', '), path, before: valueText(before), readings, why, explanations: [], restsOn }
   if (interval === undefined) return { field: { ...head, after: head.before, interval, state: 'undetermined' }, corrected: leg }
-  const change = band ? bandOf(found) : new Quantity(value, (before as Quantity<Kind>).kind as Kind)
+  const change = kind === undefined ? bandOf(found) : new Quantity(value, kind)
   // Torque and back-EMF are one constant: a measured torque is as good as a spun motor.
   const basis = path.endsWith('.speedConstant') ? { [`${path}Basis`]: 'spunPeakLineToLine' } : {}
-  const corrected = withFields(leg, { [path]: change, ...basis })
+  // A spring that was measured scatters no more than its measurement.
+  const scatter = path.endsWith('.spring.rate') ? Math.max((interval[1] - interval[0]) / (2 * value), LEAST_SCATTER) : undefined
+  const corrected = withFields(leg, { [path]: change, ...basis, ...(scatter !== undefined && { [`${path}Scatter`]: scatter }) })
   return {
     field: {
       ...head,
+      why: scatter === undefined ? why : `its scatter (${path}Scatter) becomes ${significant(scatter, 2)}, half of the interval`,
       after: valueText(fieldAt(corrected, path)),
       interval: [shown(x, path, interval[0]), shown(x, path, interval[1])],
       state: old !== undefined && old >= interval[0] && old <= interval[1] ? 'confirmed' : 'corrected',
@@ -131,6 +134,8 @@ function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; co
   }
 }
 
+/** A spring warms, sets and rusts by this share, however well it was measured (assumption). */
+const LEAST_SCATTER = 0.01
 /** Shares of an interval that are worth telling. */
 const TOLD = 0.1
 

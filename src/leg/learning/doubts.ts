@@ -1,6 +1,8 @@
 import { type In, type Kind, Quantity, quantity, significant, type UnitOf } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
-import type { DrivenJoint } from '../numbers.js'
+import type { DrivenJoint, Joint } from '../numbers.js'
+import { springLawOf } from '../parallel-torque.js'
+import { springTorqueAt } from '../parts/springs/law.js'
 import { type ColumnRange, rangesOf } from './column-ranges.js'
 import type { LogRemark, ReadLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
@@ -19,12 +21,13 @@ export interface Examined {
 export function examined(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, read: ReadLog, remarks: LogRemark[]): Examined {
   const file = wrongFile(log, read)
   const ranges = rangesOf(leg, id, joint)
+  const cannotBe = implausibleRows(leg, id, joint, ranges, read.rows, read.units)
   const refusal =
     file !== undefined
       ? ({ what: 'wrong file', message: file } as const)
-      : implausibleRows(id, ranges, read.rows, read.units) === undefined
+      : cannotBe === undefined
         ? undefined
-        : ({ what: 'implausible', message: implausibleRows(id, ranges, read.rows, read.units) as string } as const)
+        : ({ what: 'implausible', message: cannotBe } as const)
   const good = read.rows.map((row) => outside(ranges, row) === undefined)
   if (refusal === undefined)
     for (const [i, row] of read.rows.entries()) {
@@ -63,7 +66,9 @@ const outside = (ranges: readonly ColumnRange[], row: readonly number[]): number
 
 /** Why most rows cannot be; absent where they can. */
 export function implausibleRows(
+  leg: LegModel,
   id: MeasurementId,
+  joint: DrivenJoint,
   ranges: readonly ColumnRange[],
   rows: Rows,
   units: readonly string[],
@@ -77,10 +82,21 @@ export function implausibleRows(
       return `${COLUMNS[id][column]!.name} goes from ${seen}; only ${rangeText(id, column, units, range)} can be${range.why === undefined ? '' : ` (${range.why})`}`
     }
   }
-  return contradiction(id, rows, units)
+  return pushesTheWrongWay(leg, id, joint as Joint, rows) ?? contradiction(id, rows, units)
 }
 
 const most = (rows: Rows, holds: (row: readonly number[]) => boolean) => rows.filter(holds).length > rows.length / 2
+
+/** A spring or counterweight that pushes against what the document says of it. */
+function pushesTheWrongWay(leg: LegModel, id: MeasurementId, joint: Joint, rows: Rows): string | undefined {
+  if (id !== 'springTorque' && id !== 'weightTorque') return undefined
+  const law = id === 'springTorque' ? springLawOf(leg, joint) : undefined
+  const expected = (angle: number) => (id === 'springTorque' ? springTorqueAt(law, angle) : Math.sin(angle))
+  const along = rows.reduce((sum, [angle, loaded, bare]) => sum + expected(angle!) * (loaded! - bare!), 0)
+  return along < 0
+    ? `the ${id === 'springTorque' ? 'spring' : 'counterweight'} pushes the joint the other way than the document says: are the columns swapped, or is a sign flipped?`
+    : undefined
+}
 
 /** Columns that contradict each other. */
 function contradiction(id: MeasurementId, rows: Rows, units: readonly string[]): string | undefined {

@@ -1,7 +1,8 @@
 import { backlashAngle } from '../../capstan/index.js'
 import type { LegModel } from '../leg-model.js'
-import { type DrivenJoint, driveKindOf, driveOf, motorOf, partOf } from '../numbers.js'
+import { type DrivenJoint, driveKindOf, driveOf, jointWords, motorOf, partOf } from '../numbers.js'
 import { pitchRadius, stiffness } from '../parts/transmission/belt/lines.js'
+import { beltOrCordOf, drivePath, kneePulleyIsLarge, SECOND_STAGE } from '../second-stage.js'
 import type { Parameter } from './model.js'
 
 /** A field of the leg that a log may determine; `spread` is a standard deviation of its logarithm where no log does. */
@@ -23,19 +24,27 @@ const LEAST_PLAY = Math.PI / 3600
 /** Angle of free play for each metre of it along the pitch circle. */
 const playPer = (radius: number) => backlashAngle.si({ backlash: 1, pitchRadius: radius })
 
+/** Radius of the belt on the pulley of the joint: of a drive the large one, of a belt along the upper link that on the lower link. @internal */
+export function jointPitchRadius(x: LegModel['x'], joint: DrivenJoint): number {
+  const { belt: name, smallTeeth, largeTeeth } = driveOf(x, joint, 'belt')
+  const through = (joint as string) === SECOND_STAGE ? beltOrCordOf(x) : undefined
+  const teeth = through?.kind !== 'belt' || kneePulleyIsLarge(through) ? largeTeeth : smallTeeth
+  return pitchRadius.si({ pitch: partOf(x.belts, name, 'belt').pitch, teeth })
+}
+
 /** What turns a field of play into an angle of the joint, and the field. @internal */
 export function playOf({ x }: LegModel, joint: DrivenJoint): { readonly parameter: Parameter; readonly anglePer: number } {
   const kind = driveKindOf(x, joint)
   const cure = `log freePlay ${joint}`
   const of = (id: string, given: number, anglePer: number) => {
     const start = given > 0 ? given : LEAST_PLAY / anglePer
-    return { parameter: fieldOf(id, `the play of the ${kind} at the ${joint}`, start, 0.4, cure), anglePer }
+    return { parameter: fieldOf(id, `the play of the ${kind} at the ${jointWords(joint)}`, start, 0.4, cure), anglePer }
   }
   if (kind === 'belt') {
     const drive = driveOf(x, joint, 'belt')
     const belt = partOf(x.belts, drive.belt, 'belt')
     // Both pulleys have the clearance of a tooth.
-    return of(`belts.${drive.belt}.clearance`, belt.clearance, 2 * playPer(pitchRadius.si({ pitch: belt.pitch, teeth: drive.largeTeeth })))
+    return of(`belts.${drive.belt}.clearance`, belt.clearance, 2 * playPer(jointPitchRadius(x, joint)))
   }
   if (kind === 'gear') {
     const { backlash, module, wheelTeeth } = driveOf(x, joint, 'gear')
@@ -60,7 +69,7 @@ export function stiffnessOf({ x }: LegModel, joint: DrivenJoint, span: number): 
     }
   const drive = driveOf(x, joint, 'belt')
   const belt = partOf(x.belts, drive.belt, 'belt')
-  const radius = pitchRadius.si({ pitch: belt.pitch, teeth: drive.largeTeeth })
+  const radius = jointPitchRadius(x, joint)
   return {
     parameter: fieldOf(`belts.${drive.belt}.axialRigidity`, `the axial rigidity of the belt ${drive.belt}`, belt.axialRigidity, 0.3, cure),
     per: stiffness.si({ rigidity: 1, radius, span }),
@@ -69,10 +78,10 @@ export function stiffnessOf({ x }: LegModel, joint: DrivenJoint, span: number): 
 
 /** The efficiency of a drive. @internal */
 export function efficiencyOf({ x }: LegModel, joint: DrivenJoint): Parameter {
-  const drive = x.joints[joint]?.drive as { readonly efficiency: number }
+  const drive = ((joint as string) === SECOND_STAGE ? beltOrCordOf(x) : x.joints[joint]?.drive) as { readonly efficiency: number }
   return {
-    id: `joints.${joint}.drive.efficiency`,
-    what: `the efficiency of the drive of the ${joint}`,
+    id: `${drivePath(joint)}.efficiency`,
+    what: `the efficiency of the drive of the ${jointWords(joint)}`,
     field: true,
     start: drive.efficiency,
     low: 0.2,
@@ -102,6 +111,23 @@ export function speedConstantOf({ x }: LegModel, joint: DrivenJoint): Parameter 
 /** Half of a band of 95 % in standard deviations. */
 const HALF_BAND = 1.96
 
+/** The friction of a belt on its pulleys; known from its band where no log determines it. @internal */
+export function beltFrictionOf({ x }: LegModel, joint: DrivenJoint): Parameter {
+  const { belt } = driveOf(x, joint, 'belt')
+  const { low, typical, high } = partOf(x.belts, belt, 'belt').friction
+  return {
+    ...fieldOf(
+      `belts.${belt}.friction`,
+      `the friction of the belt ${belt} on its pulleys`,
+      typical,
+      Math.max(Math.log(high / low) / (2 * HALF_BAND), 1e-3),
+      `log slipTorque ${joint}`,
+    ),
+    low: 1e-4,
+    high: 3,
+  }
+}
+
 /** The pretension of a belt, and the share of it that a year leaves. @internal */
 export function beltTensionOf({ x }: LegModel, joint: DrivenJoint): { readonly pretension: Parameter; readonly share: Parameter } {
   const drive = driveOf(x, joint, 'belt')
@@ -109,8 +135,8 @@ export function beltTensionOf({ x }: LegModel, joint: DrivenJoint): { readonly p
   const cure = `log beltPitch ${joint}`
   return {
     pretension: fieldOf(
-      `joints.${joint}.drive.pretension`,
-      `the pretension of the belt at the ${joint}`,
+      `${drivePath(joint)}.pretension`,
+      `the pretension of the belt at the ${jointWords(joint)}`,
       drive.pretension,
       drive.pretensionScatter / HALF_BAND,
       cure,

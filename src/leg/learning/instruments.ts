@@ -23,6 +23,9 @@ const SCALE_GAIN = (within: number) =>
   )
 const SCALE_ZERO = (within: number) => one('force', within, 'zero of the scale', 'read the unloaded scale before and after, and subtract')
 
+const ARM_GAIN = one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights')
+const ANGLE_ZERO = one('angle', Math.PI / 180, 'zero of the angle', 'set the zero against a square or a stop before the first reading')
+
 /**
  * What a log may say of its instruments in a comment, such as `# force gain: 1 %`, with the default where it says nothing. Defaults are those of a
  * home workshop: a luggage scale, a lever arm and weights, thermocouples of class 2 (IEC 60584-1: 2.5 K, not checked), a phase current read by the
@@ -46,7 +49,7 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
     ),
   },
   windup: {
-    'torque gain': one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights'),
+    'torque gain': ARM_GAIN,
     'angle gain': one('ratio', 0.02, 'gain of the angle', 'use a longer pointer, and measure its length to a millimetre'),
     'frame give': one(
       'ratio',
@@ -70,7 +73,7 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
     'angle gain': one('ratio', 0.03, 'gain of the angle', 'read the play at a longer arm, and measure the arm to a millimetre'),
   },
   efficiency: {
-    'torque gain': one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights'),
+    'torque gain': ARM_GAIN,
     'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
   },
   beltPitch: {
@@ -83,6 +86,9 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
       'read at the same temperature each time, and write it down',
     ),
   },
+  slipTorque: { 'torque gain': ARM_GAIN },
+  springTorque: { 'torque gain': ARM_GAIN, 'angle zero': ANGLE_ZERO },
+  weightTorque: { 'torque gain': ARM_GAIN, 'angle zero': ANGLE_ZERO },
   heating: {
     'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
     'resistance gain': one('ratio', 0.03, 'resistance of the winding', 'measure it with four wires at a known temperature'),
@@ -95,7 +101,7 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   },
   torqueConstant: {
     'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
-    'torque gain': one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights'),
+    'torque gain': ARM_GAIN,
   },
   noLoad: {
     'current gain': one('ratio', 0.02, 'gain of the current', 'compare with a second meter'),

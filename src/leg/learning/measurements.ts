@@ -9,6 +9,9 @@ export const MEASUREMENTS = [
   'freePlay',
   'efficiency',
   'beltPitch',
+  'slipTorque',
+  'springTorque',
+  'weightTorque',
   'torqueConstant',
   'noLoad',
   'heating',
@@ -45,6 +48,17 @@ export const COLUMNS: { readonly [M in MeasurementId]: readonly LogColumn[] } = 
   beltPitch: [
     { name: 'time', kind: 'time', unit: 'day' },
     { name: 'pitch', kind: 'frequency', unit: 'Hz' },
+  ],
+  slipTorque: [{ name: 'joint torque', kind: 'torque', unit: 'N m' }],
+  springTorque: [
+    { name: 'joint angle', kind: 'angle', unit: 'deg' },
+    { name: 'torque with spring', kind: 'torque', unit: 'N m' },
+    { name: 'torque without spring', kind: 'torque', unit: 'N m' },
+  ],
+  weightTorque: [
+    { name: 'link angle', kind: 'angle', unit: 'deg' },
+    { name: 'torque with weight', kind: 'torque', unit: 'N m' },
+    { name: 'torque without weight', kind: 'torque', unit: 'N m' },
   ],
   torqueConstant: [
     { name: 'peak phase current', kind: 'peakPhaseCurrent', unit: 'A' },

@@ -2,8 +2,10 @@ import { thermalTension } from '../../capstan/index.js'
 import type { LegModel } from '../leg-model.js'
 import { driveOf, type Joint } from '../numbers.js'
 import { frameOf } from '../plans/bench.js'
+import { withNumber } from '../plans/information.js'
 import { shareLeft } from '../plans/tensioning.js'
 import { line } from '../run/index.js'
+import { drivePath } from '../second-stage.js'
 import { windups } from '../windup.js'
 import { frictionOf, pretensionOf, rigidityOf, shareOf } from './cord-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
@@ -16,13 +18,11 @@ export function windupModel(leg: LegModel, log: string, joint: Joint, accuracy: 
     errorOf(log, 'windup', name, accuracy),
   ) as [Parameter, Parameter, Parameter]
   const zero = freeZero(log, 'zero of the angle', 2)
+  // The other drives are not read: a leg may have none of them by cord.
   const at = (mu: number, tension: number): LegModel => ({
     ...leg,
-    drives: { ...leg.drives, [joint]: { ...leg.drives[joint], friction: mu } },
-    x: {
-      ...leg.x,
-      joints: { ...leg.x.joints, [joint]: { ...leg.x.joints[joint], drive: { ...driveOf(leg.x, joint, 'cord'), pretension: tension } } },
-    },
+    drives: { [joint]: { ...leg.drives[joint], friction: mu } } as unknown as LegModel['drives'],
+    x: withNumber(leg.x, `${drivePath(joint)}.pretension`, tension),
   })
   // What the frame gives is a share of the deflection of the drive as specified, per torque.
   const [own] = windups(leg, joint, rigidity.start, [driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint].drumRadius]) as [number]

@@ -6,6 +6,8 @@ import { beltSetting } from '../plans/belt-setting.js'
 import { frameOf } from '../plans/bench.js'
 import { driveFacts } from '../plans/drive-facts.js'
 import { beltShareLeft } from '../plans/tensioning.js'
+import { SECOND_STAGE } from '../second-stage.js'
+import { throughRatio } from '../through-ratio.js'
 import { beltTensionOf, efficiencyOf, playOf, speedConstantOf, stiffnessOf } from './drive-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { MeasurementId } from './measurements.js'
@@ -58,22 +60,34 @@ export function straightWindupModel(leg: LegModel, log: string, joint: DrivenJoi
   }
 }
 
+/** What lies between a joint, or the second stage of the knee, and its motor: of that stage the losses of the first one count as well. @internal */
+export function upToMotor(leg: LegModel, joint: DrivenJoint) {
+  if ((joint as string) !== SECOND_STAGE) return { motor: joint, ratio: driveFacts(leg, joint).ratio, first: undefined }
+  const { ratio, kind } = driveFacts(leg, 'knee')
+  return {
+    motor: 'knee' as const,
+    ratio: ratio * Math.abs(throughRatio(leg.x) as number),
+    first: kind === 'direct' || kind === 'held' ? undefined : efficiencyOf(leg, 'knee'),
+  }
+}
+
 /** Currents that lift and lower a weight slowly: losses take more to lift and less to lower, drag the same of either. @internal */
 export function efficiencyModel(leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy): LogModel {
-  const [efficiency, constant] = [efficiencyOf(leg, joint), speedConstantOf(leg, joint)]
+  const { motor, ratio, first } = upToMotor(leg, joint)
+  const [efficiency, constant] = [efficiencyOf(leg, joint), speedConstantOf(leg, motor)]
   const [torqueGain, currentGain] = errors(log, 'efficiency', ['torque gain', 'current gain'], accuracy) as [Parameter, Parameter]
   const drag = freeZero(log, 'current of the drag', 100)
-  const { ratio } = driveFacts(leg, joint)
-  const { speedConstantBasis: basis } = motorOf(leg.x, joint)
+  const { speedConstantBasis: basis } = motorOf(leg.x, motor)
   const perAmpere = (speedConstant: number) =>
     ratio * torqueConstants.si({ backEmfConstant: backEmfConstant.si({ speedConstant, basis }).typical }).peakPhase
   return {
     log,
-    parameters: [efficiency, constant, torqueGain, currentGain, drag],
+    parameters: [efficiency, ...(first === undefined ? [] : [first]), constant, torqueGain, currentGain, drag],
     learns: [efficiency.id],
     channels: 2,
     predict: (at, rows) => {
-      const [eta, gain] = [at(efficiency.id), 1 + at(currentGain.id)]
+      const [own, before, gain] = [at(efficiency.id), first === undefined ? 1 : at(first.id), 1 + at(currentGain.id)]
+      const eta = own * before
       const per = perAmpere(at(constant.id))
       return rows.flatMap(([torque]) => {
         const ampere = (torque! * (1 - at(torqueGain.id))) / per

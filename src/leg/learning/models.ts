@@ -1,7 +1,8 @@
 import { frictionFromTensions } from '../../capstan/index.js'
 import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import type { LegModel } from '../leg-model.js'
-import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, motorOf } from '../numbers.js'
+import { controllerOf, type DrivenJoint, driveOf, hasCord, type Joint, jointWords, motorOf } from '../numbers.js'
+import { drivePath } from '../second-stage.js'
 import { frictionOf } from './cord-parameters.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
 import type { MeasurementId } from './measurements.js'
@@ -9,34 +10,36 @@ import type { LogModel, Parameter } from './model.js'
 import { pretensionModel, windupModel } from './model-cord.js'
 import { beltPitchModel, efficiencyModel, playModel, straightWindupModel } from './model-drive.js'
 import { heatingModel } from './model-heating.js'
+import { springModel, weightModel } from './model-parallel.js'
+import { slipModel } from './model-slip.js'
+
+type Make = (leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy) => LogModel
+const ofJoint =
+  (make: (leg: LegModel, log: string, joint: Joint, accuracy: Accuracy) => LogModel): Make =>
+  (leg, log, joint, accuracy) =>
+    make(leg, log, joint as Joint, accuracy)
 
 /** The model of one log; absent where a log is only compared. @internal */
 export function modelOf(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, accuracy: Accuracy): LogModel | undefined {
-  switch (id) {
-    case 'cordFriction':
-      return frictionModel(leg, log, joint as Joint, accuracy)
-    case 'windup':
-      return hasCord(leg.x, joint) ? windupModel(leg, log, joint as Joint, accuracy) : straightWindupModel(leg, log, joint, accuracy)
-    case 'pretension':
-      return pretensionModel(leg, log, joint as Joint, accuracy)
-    case 'pullOut':
-      return pullOutModel(leg, log, joint as Joint, accuracy)
-    case 'freePlay':
-      return playModel(leg, log, joint, accuracy)
-    case 'efficiency':
-      return efficiencyModel(leg, log, joint, accuracy)
-    case 'beltPitch':
-      return beltPitchModel(leg, log, joint, accuracy)
-    case 'torqueConstant':
-      return torqueModel(leg, log, joint, accuracy)
-    case 'noLoad':
-      return noLoadModel(leg, log, joint, accuracy)
-    case 'heating':
-      return heatingModel(leg, log, joint, accuracy)
-    case 'footDeflection':
-      return undefined
+  const models: { readonly [M in MeasurementId]: Make | undefined } = {
+    cordFriction: ofJoint(frictionModel),
+    windup: hasCordAt(leg, id, joint) ? ofJoint(windupModel) : straightWindupModel,
+    pretension: ofJoint(pretensionModel),
+    pullOut: ofJoint(pullOutModel),
+    freePlay: playModel,
+    efficiency: efficiencyModel,
+    beltPitch: beltPitchModel,
+    slipTorque: slipModel,
+    springTorque: ofJoint(springModel),
+    weightTorque: ofJoint(weightModel),
+    torqueConstant: torqueModel,
+    noLoad: noLoadModel,
+    heating: heatingModel,
+    footDeflection: undefined,
   }
+  return models[id]?.(leg, log, joint, accuracy)
 }
+const hasCordAt = (leg: LegModel, id: MeasurementId, joint: DrivenJoint) => id === 'windup' && hasCord(leg.x, joint)
 
 /** Two tensions at a wrap. Friction itself scatters from reading to reading, so that the model is fitted in friction, not in tension. */
 function frictionModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
@@ -65,10 +68,10 @@ function frictionModel(leg: LegModel, log: string, joint: Joint, accuracy: Accur
 function pullOutModel({ x, drives }: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const { breakingStrength } = drives[joint].cord
   const gain = errorOf(log, 'pullOut', 'force gain', accuracy)
-  const path = `joints.${joint}.drive.endRetention`
+  const path = `${drivePath(joint)}.endRetention`
   const retention: Parameter = {
     id: path,
-    what: `the strength that the ends of the ${joint} keep`,
+    what: `the strength that the ends of the ${jointWords(joint)} keep`,
     field: true,
     start: driveOf(x, joint, 'cord').endRetention?.typical ?? 0.7,
     low: 1e-3,

@@ -1,11 +1,16 @@
 import { standingLoad } from '../foot-result.js'
+import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
-import { airNamed, controllerOf, type DrivenJoint, driveOf, type Joint, motorOf } from '../numbers.js'
+import { airNamed, controllerOf, type DrivenJoint, driveOf, type Joint, motorOf, rangeOf } from '../numbers.js'
+import { mostSpringTorque } from '../parallel-torque.js'
 import { beltSetting } from '../plans/belt-setting.js'
-import { driveFacts } from '../plans/drive-facts.js'
+import { ownPlay } from '../plans/drive-facts.js'
 import { windupTorque } from '../plans/drive-torque.js'
+import { SECOND_STAGE } from '../second-stage.js'
+import { counterweightOf } from './measured-joints.js'
 import type { MeasurementId } from './measurements.js'
 import type { LogModel, Rows } from './model.js'
+import { slipTorqueOf } from './model-slip.js'
 
 /** Rows that a log of the plan would have on this leg as specified, and how far its readings would scatter. @internal */
 export function plannedRows(
@@ -43,11 +48,19 @@ function asked(leg: LegModel, id: MeasurementId, joint: DrivenJoint): Rows {
     case 'pullOut':
       return [1, 2, 3, 4, 5].map(() => [leg.drives[joint as Joint].cord.breakingStrength])
     case 'freePlay':
-      return [1, 2, 3, 4, 5].map(() => [driveFacts(leg, joint).ownFreePlay])
+      return [1, 2, 3, 4, 5].map(() => [ownPlay(leg, joint)])
     case 'efficiency':
       return [0.2, 0.4, 0.6, 0.8, 1].map((share) => [share * windupTorque(leg, joint), 0, 0])
     case 'beltPitch':
       return [0.042, 0.17, 1, 3, 7, 14, 30].map((days) => [days * DAY, 0])
+    case 'slipTorque':
+      return [1, 2, 3, 4, 5].map(() => [slipTorqueOf(leg, joint)])
+    case 'springTorque': {
+      const { lowest, highest } = rangeOf(x, joint)
+      return [0, 1, 2, 3, 4, 5, 6, 7, 8].map((step) => [lowest + ((highest - lowest) * step) / 8, 0, 0])
+    }
+    case 'weightTorque':
+      return [-80, -60, -40, 40, 60, 80].map((degrees) => [(degrees * Math.PI) / 180, 0, 0])
     case 'torqueConstant':
       return [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8].map((share) => [share * controllerOf(x, joint).currentLimit, 0])
     case 'noLoad':
@@ -71,6 +84,9 @@ function completed(id: MeasurementId, row: readonly number[], first: number, sec
     case 'pretension':
     case 'beltPitch':
       return [row[0]!, first]
+    case 'springTorque':
+    case 'weightTorque':
+      return [row[0]!, first, 0]
     case 'efficiency':
       return [row[0]!, first, second!]
     case 'heating':
@@ -86,9 +102,18 @@ const SCATTER: { readonly [M in MeasurementId]: (leg: LegModel, joint: DrivenJoi
   windup: () => [0.0003],
   pretension: ({ x }, joint) => [0.01 * driveOf(x, joint, 'cord').pretension],
   pullOut: () => [0.04],
-  freePlay: (leg, joint) => [0.05 * driveFacts(leg, joint).ownFreePlay + 1e-4],
-  efficiency: ({ x }, joint) => [0.005 * controllerOf(x, joint).currentLimit, 0.005 * controllerOf(x, joint).currentLimit],
+  freePlay: (leg, joint) => [0.05 * ownPlay(leg, joint) + 1e-4],
+  efficiency: ({ x }, joint) => {
+    const { currentLimit } = controllerOf(x, ((joint as string) === SECOND_STAGE ? 'knee' : joint) as DrivenJoint)
+    return [0.005 * currentLimit, 0.005 * currentLimit]
+  },
   beltPitch: (leg, joint) => [0.01 * beltSetting(leg, joint).pitchAt(driveOf(leg.x, joint, 'belt').pretension)],
+  slipTorque: (leg, joint) => [0.05 * slipTorqueOf(leg, joint)],
+  springTorque: (leg, joint) => [0.01 * mostSpringTorque(leg, joint as Joint) + 1e-3],
+  weightTorque: ({ x }, joint) => {
+    const { mass, beyond } = counterweightOf(x, joint as Joint) ?? { mass: 0, beyond: 0 }
+    return [0.02 * mass * STANDARD_GRAVITY * beyond + 1e-3]
+  },
   torqueConstant: ({ x }, joint) => [(0.01 * controllerOf(x, joint).currentLimit) / motorOf(x, joint).speedConstant],
   noLoad: ({ x }, joint) => [0.03 * motorOf(x, joint).noLoadCurrent],
   heating: () => [0.3, 0.3],

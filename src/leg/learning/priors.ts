@@ -1,7 +1,10 @@
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
+import type { Joint } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { isBand } from '../ranges.js'
+import { SECOND_STAGE } from '../second-stage.js'
+import { springRateOf } from './model-parallel.js'
 import { shown } from './shown.js'
 
 /** What is expected of a field before it is measured, and what no such part can have. SI. */
@@ -13,6 +16,8 @@ export interface Expectation {
   readonly most: number
   /** Why nothing lies beyond least and most. */
   readonly because: string
+  /** Whether distances count as differences: an angle of either sign. */
+  readonly plain?: boolean
   /** A value as a reader would write it. */
   readonly text: (value: number) => string
 }
@@ -32,6 +37,8 @@ const AROUND: Readonly<Record<string, readonly [number, number]>> = {
   clearance: [0.4, 2.5],
   stiffness: [0.6, 1.5],
   efficiency: [0.85, 1.1],
+  rate: [0.8, 1.25],
+  beyond: [0.7, 1.4],
 }
 
 const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
@@ -45,11 +52,18 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
 }
 
 /** What is expected of a field. */
-export function expectationOf({ x }: LegModel, path: string): Expectation {
+export function expectationOf(leg: LegModel, path: string): Expectation {
+  const { x } = leg
   const name = path.split('.').at(-1) as string
   const [joint] = /hip|knee/.exec(path) ?? []
   const text = (value: number) => shown(x, path, value)
-  const given = name === 'endRetention' ? retentionIn(x, joint as 'hip' | 'knee') : valueAt(x, path)
+  if (name === 'freeAngle') return freeAngle(valueAt(x, path) as number, text)
+  const given =
+    name === 'endRetention'
+      ? retentionIn(x, (path.includes('.through.') ? SECOND_STAGE : joint) as Joint)
+      : name === 'rate'
+        ? springRateOf(leg, joint as Joint)
+        : valueAt(x, path)
   const typical = isBand(given) ? given.typical : (given as number)
   const around = AROUND[name] ?? [0.8, 1.2]
   // A band of one value still lets a measurement differ by a tenth.
@@ -73,11 +87,25 @@ export function expectationOf({ x }: LegModel, path: string): Expectation {
   return { low, typical, high, least, most, because, text }
 }
 
+/** A free angle is set by where the legs rest: known to some fifteen degrees. */
+const REST = Math.PI / 12
+const freeAngle = (typical: number, text: Expectation['text']): Expectation => ({
+  low: typical - REST,
+  typical,
+  high: typical + REST,
+  least: Number.NEGATIVE_INFINITY,
+  most: Number.POSITIVE_INFINITY,
+  because: '',
+  plain: true,
+  text,
+})
+
 const valueAt = (x: LegNumbers, path: string): unknown =>
   path.split('.').reduce<unknown>((at, step) => (at as Record<string, unknown> | undefined)?.[step], x)
 
 /** How many times farther from the typical value than the end of the band, in ratio. */
-export function distanceOf({ low, typical, high }: Expectation, value: number): number {
+export function distanceOf({ low, typical, high, plain }: Expectation, value: number): number {
+  if (plain === true) return Math.abs(value - typical) / (high - typical)
   if (!(value > 0)) return Number.POSITIVE_INFINITY
   // A field that is given as nothing lets one expect nothing.
   if (typical === 0) return 0
@@ -99,10 +127,10 @@ export function implausible(expected: Expectation, value: number): string | unde
 
 /** What to say of a value that may be, and lies with its whole interval beside what was expected; absent where it touches that. */
 export function unexpected(
-  { low, high, typical, text }: Expectation,
+  { low, high, typical, plain, text }: Expectation,
   value: number,
   [from, to]: readonly [number, number],
 ): string | undefined {
-  if (typical === 0 || (from <= high && to >= low)) return undefined
+  if ((typical === 0 && plain !== true) || (from <= high && to >= low)) return undefined
   return `${text(value)} lies beside what was expected (${text(low)} to ${text(high)})`
 }

@@ -12,12 +12,17 @@ const KINDS: Readonly<Record<string, Kind>> = {
   noLoadCurrent: 'current',
   clearance: 'length',
   stiffness: 'torsionalStiffness',
+  freeAngle: 'angle',
+  freeLength: 'length',
+  initialTension: 'force',
+  beyond: 'length',
 }
 
-/** Kind of a field by its path. The backlash of gears is along their pitch circle, that of a gearbox an angle. */
-function kindOf(x: LegNumbers, path: string): Kind {
+/** Kind of a field by its path: a rate is a torque or a force over its deflection. The backlash of gears is along their pitch circle, that of a gearbox an angle. */
+export function kindOf(x: LegNumbers, path: string): Kind {
   const [, joint, , name = path.split('.').at(-1)] = path.split('.')
   if (name === 'backlash') return driveKindOf(x, joint as DrivenJoint) === 'gear' ? 'length' : 'angle'
+  if (name === 'rate') return x.joints[joint as 'hip']?.spring?.kind === 'torsion' ? 'torsionalStiffness' : 'linearStiffness'
   return KINDS[name as string] ?? 'ratio'
 }
 

@@ -106,7 +106,7 @@ export function explanationsOf({ leg, id, joint, rows, kept, units, modelFor }: 
     if (!isWhole(id) && !measuredJoints(leg.x, id).includes(at)) continue
     const model = modelFor(at)
     const without = undone(rows)
-    if (model === undefined || implausibleRows(id, rangesOf(leg, id, at), without, units) !== undefined) continue
+    if (model === undefined || implausibleRows(leg, id, at, rangesOf(leg, id, at), without, units) !== undefined) continue
     const far = distanceAfter(leg, model, ...thinned(without, kept))
     if (far !== undefined) found.push({ what, far })
   }

@@ -43,6 +43,12 @@ export function driveFacts(leg: LegModel, joint: DrivenJoint): DriveFacts {
   }
 }
 
+/** Angle through which a drive turns freely from its motor to its drum; of a second stage that of belt or cord along the upper link. */
+export function ownPlay(leg: LegModel, joint: DrivenJoint): number {
+  const calculation = calculationFor(leg)
+  return calculation.get(ownFreePlay, calculation.instances.implied(placeOf(calculation, { joint })) as never)
+}
+
 /** Words for a kind of drive. */
 export interface DriveWords {
   /** The drive. */

@@ -1,6 +1,6 @@
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, hasCord, type Joint } from '../numbers.js'
-import { jointState, transmissionUnder } from '../what-if.js'
+import { jointState, stageUnder } from '../what-if.js'
 
 /** Share of the torque that a belt or gearbox bears for a moment, for tests of the stand. */
 const SHARE = 0.5
@@ -9,6 +9,6 @@ const SHARE = 0.5
 export function windupTorque(leg: LegModel, joint: DrivenJoint): number {
   if (hasCord(leg.x, joint)) return driveOf(leg.x, joint, 'cord').pretension * leg.drives[joint as Joint].drumRadius
   const air = leg.x.environment.assemblyTemperature
-  const { blowTorque } = transmissionUnder(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'new' }).firstStage
+  const { blowTorque } = stageUnder(leg, { joint, torque: 0, stroke: 0, footForce: 0, air, age: 'new' })
   return blowTorque === undefined ? Math.abs(jointState(leg, 'walk', joint).drum.torque) : SHARE * blowTorque
 }

@@ -32,7 +32,8 @@ export function informationOf(one: LegNumbers, other: LegNumbers, cases?: readon
 /** A leg's numbers with one field at a value, without doubt. @internal */
 export function withNumber(x: LegNumbers, path: string, value: number): LegNumbers {
   const put = (at: unknown, [step, ...rest]: readonly string[]): unknown => {
-    if (step === undefined) return isBand(at) || at === undefined ? sure(value) : value
+    // What may be left out is a band, but for the rate of a spring.
+    if (step === undefined) return isBand(at) || (at === undefined && !path.endsWith('.rate')) ? sure(value) : value
     const record = at as Record<string, unknown>
     return { ...record, [step]: put(record[step], rest) }
   }

@@ -1,17 +1,20 @@
-import { backEmfConstant, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
-import { type LegModel, legModel } from '../leg-model.js'
+import { measuredJoints } from '../learning/measured-joints.js'
+import { efficiencyModel } from '../learning/model-drive.js'
+import { legModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { type DriveKind, type DrivenJoint, driveKindOf, driveOf, jointWords, motorOf, partOf } from '../numbers.js'
-import { transmissionUnder } from '../what-if.js'
+import { type DriveKind, type DrivenJoint, driveKindOf, driveOf, jointWords, partOf } from '../numbers.js'
+import { drivePath, SECOND_STAGE } from '../second-stage.js'
+import { stageUnder } from '../what-if.js'
 import { beltSetting } from './belt-setting.js'
 import { angle } from './bench.js'
-import { driveFacts } from './drive-facts.js'
+import { ownPlay } from './drive-facts.js'
 import { windupTorque } from './drive-torque.js'
 import { withNumber } from './information.js'
 import { shown } from './sheet-units.js'
 import { measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
+import { NOTHING_WRONG, predictedAt, slip } from './stand-parallel.js'
 import { beltShareLeft } from './tensioning.js'
 
 /** Ranges of fields that the specification gives as one number. */
@@ -45,22 +48,16 @@ export function freePlay(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeas
       corrects: path,
     },
     (n, which) => withNumber(n, path, given * at(PLAY, which)),
-    (prepared) => angle(driveFacts(prepared, joint).ownFreePlay),
+    (prepared) => angle(ownPlay(prepared, joint)),
   )
 }
 
 /** Efficiency of a drive by lifting and lowering weights. */
 export function efficiency(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const bench = legModel(x)
-  const path = `joints.${joint}.drive.efficiency`
-  const given = driveFacts(bench, joint).efficiency
+  const path = `${drivePath(joint)}.efficiency`
+  const given = numberAt(x, path)
   const load = windupTorque(bench, joint)
-  const lifting = (prepared: LegModel) => {
-    const { speedConstant, speedConstantBasis: basis } = motorOf(prepared.x, joint)
-    const { ratio, efficiency: eta } = driveFacts(prepared, joint)
-    const emf = backEmfConstant.si({ speedConstant, basis }).typical
-    return load / (torqueConstants.si({ backEmfConstant: emf }).peakPhase * ratio * eta)
-  }
   return measurement(
     leg,
     x,
@@ -74,7 +71,8 @@ export function efficiency(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMe
       corrects: path,
     },
     (n, which) => withNumber(n, path, Math.min(1, given * at(EFFICIENCY, which))),
-    (prepared) => new Quantity(lifting(prepared), 'peakPhaseCurrent'),
+    (prepared) =>
+      new Quantity(predictedAt(efficiencyModel(prepared, 'efficiency', joint, NOTHING_WRONG), [load, 0, 0]), 'peakPhaseCurrent'),
   )
 }
 
@@ -98,7 +96,7 @@ export function straightWindup(leg: Leg, x: LegNumbers, joint: DrivenJoint): Sta
     (n, which) => withNumber(n, path, given * at(RIGIDITY, which)),
     (prepared) => {
       const air = x.environment.assemblyTemperature
-      return angle(transmissionUnder(prepared, { joint, torque, stroke: 0, footForce: 0, air, age: 'new' }).firstStage.windup)
+      return angle(stageUnder(prepared, { joint, torque, stroke: 0, footForce: 0, air, age: 'new' }).windup)
     },
   )
 }
@@ -132,8 +130,11 @@ type Make = (leg: Leg, x: LegNumbers, joint: DrivenJoint) => StandMeasurement
 
 /** Measurements of each kind of drive that is no cord. @internal */
 export function driveMeasurements(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement[] {
+  const stage = (joint as string) === SECOND_STAGE
+  const slips = measuredJoints(x, 'slipTorque').includes(joint)
   const makers: { readonly [K in DriveKind]?: readonly Make[] } = {
-    belt: [freePlay, efficiency, straightWindup, beltPitch],
+    belt: [freePlay, efficiency, straightWindup, beltPitch, slip],
+    cord: stage ? (slips ? [efficiency, slip] : [efficiency]) : slips ? [slip] : [],
     gear: [freePlay, efficiency],
     gearbox:
       driveKindOf(x, joint) === 'gearbox' && driveOf(x, joint, 'gearbox').stiffness !== undefined

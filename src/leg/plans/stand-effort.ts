@@ -65,6 +65,27 @@ export const EFFORT: { readonly [M in MeasurementId]: Effort } = {
     elapsed: 30 * DAY,
     cost: 'nothing; the leg stands for a month',
   },
+  slipTorque: {
+    fixture:
+      'Clamp the leg to a table and the rotor by a pin. Bolt a lath of 500 mm to the joint and pull its end slowly with a luggage scale on a cord, from two metres to the side, until the joint gives at once. Read the highest force. A stop just behind the lath ends its way.',
+    handsOn: 0.75 * HOUR,
+    elapsed: 0.75 * HOUR,
+    cost: 'a luggage scale; a cord or belt that has slipped is looked at, and replaced where it is worn',
+  },
+  springTorque: {
+    fixture:
+      'Clamp the leg to a table with the joint axis upright, so that no weight turns it, and take the drive loose. Bolt a lath of 300 mm to the joint, and hold its end by a luggage scale square to it. Read the angle on a protractor that is drawn around the axis.',
+    handsOn: 1 * HOUR,
+    elapsed: 1 * HOUR,
+    cost: 'a luggage scale',
+  },
+  weightTorque: {
+    fixture:
+      'Clamp the leg so that the joint axis lies level, and take the drive loose. Hold the link at the end of a lath of 300 mm by a luggage scale square to it. Read the angle of the link from hanging straight down by a telephone with a level.',
+    handsOn: 0.5 * HOUR,
+    elapsed: 0.5 * HOUR,
+    cost: 'a luggage scale',
+  },
   torqueConstant: {
     fixture:
       'Bolt a lath of 200 mm to the rotor, rest its end on a kitchen scale, block the can. Raise the current in eight steps, read the scale, let it cool between the steps.',

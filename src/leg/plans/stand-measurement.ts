@@ -5,6 +5,7 @@ import { COLUMNS, type MeasurementId } from '../learning/measurements.js'
 import { type LegModel, legModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import type { DrivenJoint } from '../numbers.js'
+import { SECOND_STAGE } from '../second-stage.js'
 import { driveWords } from './drive-facts.js'
 import { informationOf } from './information.js'
 import { EFFORT } from './stand-effort.js'
@@ -13,8 +14,8 @@ import { EFFORT } from './stand-effort.js'
 export interface StandMeasurement {
   /** Name of the measurement. */
   readonly id: MeasurementId
-  /** Absent for what is measured once for the leg. */
-  readonly joint: DrivenJoint | undefined
+  /** The joint, or the stage along the upper link (`throughHip`); absent for what is measured once for the leg. */
+  readonly joint: DrivenJoint | 'throughHip' | undefined
   /** The name under which `learn` takes its log. */
   readonly log: string
   /** What is measured. */
@@ -76,7 +77,10 @@ export function effortOf(id: MeasurementId, information: number) {
 export function measurement(
   leg: Leg,
   x: LegNumbers,
-  head: Pick<StandMeasurement, 'id' | 'joint' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'>,
+  head: { readonly joint: DrivenJoint | undefined } & Pick<
+    StandMeasurement,
+    'id' | 'what' | 'how' | 'caution' | 'predictedIs' | 'corrects'
+  >,
   vary: Variation,
   predict: (leg: LegModel) => Quantity<Kind>,
 ): StandMeasurement {
@@ -93,6 +97,8 @@ export function measurement(
 /** What comes first where the knee is driven through the hip: its drive ends at a drum, a pulley or a wheel on the hip axis. @internal */
 export function takenOff(x: LegNumbers, joint: DrivenJoint): string {
   const { through } = x.joints.knee
+  if ((joint as string) === SECOND_STAGE)
+    return `Hold the ${through?.kind === 'belt' ? 'pulley' : 'drum'} on the hip axis by a pin through it, and the upper link by a clamp, so that the knee alone turns: torque and angle of the log are those of the knee. `
   if (joint !== 'knee' || through === undefined) return ''
   const { output } = driveWords(x, joint)
   const what = through.kind === 'rod' ? 'rod' : `${through.kind} along the upper link`

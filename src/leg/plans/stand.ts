@@ -2,20 +2,23 @@ import { tensionRatio } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { standingLoad, uprightCompliance } from '../foot-result.js'
+import { drivesOf, measuredJoints } from '../learning/measured-joints.js'
 import { type LegModel, legModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { drivenJoints, driveOf, type End, hasCord, JOINTS, type Joint, legNumbers } from '../numbers.js'
+import { driveOf, type End, hasCord, type Joint, jointWords, legNumbers } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
-import { sure } from '../ranges.js'
 import { cautionsOf } from '../report/cautions.js'
-import { driveAt } from '../what-if.js'
+import { drivePath, SECOND_STAGE } from '../second-stage.js'
+import { stageUnder } from '../what-if.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { couponKit } from './coupon-kit.js'
+import { withNumber } from './information.js'
 import { phrase } from './sheet-units.js'
 import { displayed } from './show.js'
 import { driveMeasurements } from './stand-drive.js'
 import { csvOf, effortOf, measurement, type StandMeasurement, takenOff } from './stand-measurement.js'
 import { heating, noLoad, torqueConstant } from './stand-motor.js'
+import { springTorque, weightTorque } from './stand-parallel.js'
 import type { StandPlan } from './stand-plan.js'
 import { standPage } from './stand-text.js'
 import { shareLeft } from './tensioning.js'
@@ -36,13 +39,12 @@ export function standPlan(leg: Leg): StandPlan {
   const at = (end: End) => legModel(x, end)
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [
-    ...JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => [
-      friction(leg, x, joint),
-      windup(leg, x, joint),
-      pretension(leg, x, joint),
-      pullOut(leg, x, joint),
-    ]),
-    ...drivenJoints(x).flatMap((joint) => driveMeasurements(leg, x, joint)),
+    ...drivesOf(x)
+      .filter((joint): joint is Joint => hasCord(x, joint))
+      .flatMap((joint) => [friction(leg, x, joint), windup(leg, x, joint), pretension(leg, x, joint), pullOut(leg, x, joint)]),
+    ...drivesOf(x).flatMap((joint) => driveMeasurements(leg, x, joint)),
+    ...measuredJoints(x, 'springTorque').map((joint) => springTorque(leg, x, joint as Joint)),
+    ...measuredJoints(x, 'weightTorque').map((joint) => weightTorque(leg, x, joint as Joint)),
     heating(leg, x),
     torqueConstant(leg, x),
     noLoad(leg, x),
@@ -51,36 +53,22 @@ export function standPlan(leg: Leg): StandPlan {
   return displayed({ leg, measurements, coupons: couponKit(leg, ends[1]), cautions: cautionsOf(x) }, standPage)
 }
 
-interface Band {
-  readonly low: number
-  readonly typical: number
-  readonly high: number
-}
-
-const withDrive = (x: LegNumbers, joint: Joint, change: { friction: Band } | { endRetention: Band }): LegNumbers => {
-  const drive = { ...driveOf(x, joint, 'cord'), ...change }
-  return { ...x, joints: { ...x.joints, [joint]: { ...x.joints[joint], drive } } }
-}
-const withCord = (x: LegNumbers, name: string, change: Partial<LegNumbers['cords'][string]>): LegNumbers => ({
-  ...x,
-  cords: { ...x.cords, [name]: { ...(x.cords[name] as LegNumbers['cords'][string]), ...change } },
-})
-
 function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const { friction: band } = driveOf(x, joint, 'cord')
+  const path = `${drivePath(joint)}.friction`
   return measurement(
     leg,
     x,
     {
       id: 'cordFriction',
       joint,
-      what: `friction of the cord on the pinion of the ${joint}`,
+      what: `friction of the cord on ${(joint as string) === SECOND_STAGE ? 'its drum on the hip axis' : `the pinion of the ${joint}`}`,
       how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until the cord creeps at a constant speed, then read both. Take at least three readings each at half a turn, one turn and one and a half turns, once dry and once wet.',
       caution: 'Weights fall: work low over a box, feet away.',
       predictedIs: 'taut over slack tension at half a turn',
-      corrects: `joints.${joint}.drive.friction`,
+      corrects: path,
     },
-    (n, which) => withDrive(n, joint, { friction: sure(band[which]) }),
+    (n, which) => withNumber(n, path, band[which]),
     ({ drives }) => ratio(tensionRatio.si({ friction: drives[joint].friction, wrapAngle: TEST_WRAP })),
   )
 }
@@ -89,21 +77,22 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
   const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
   const torque = driveOf(x, joint, 'cord').pretension * benchDrive(legModel(x), joint).drumRadius
+  const turned = joint === 'knee' && x.joints.knee.through !== undefined ? 'drum' : 'joint'
   return measurement(
     leg,
     x,
     {
       id: 'windup',
       joint,
-      what: `windup loop of the ${joint} drive`,
-      how: phrase`${takenOff(x, joint)}Lock the motor. Load the ${takenOff(x, joint) === '' ? 'joint' : 'drum'} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
+      what: `windup loop of ${(joint as string) === SECOND_STAGE ? 'the cord along the upper link' : `the ${joint} drive`}`,
+      how: phrase`${takenOff(x, joint)}Lock the motor. Load the ${turned} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
-      predictedIs: `${takenOff(x, joint) === '' ? 'joint' : 'drum'} angle at that torque, motor locked`,
+      predictedIs: `${turned} angle at that torque, motor locked`,
       corrects: `cords.${name}.axialRigidity`,
     },
-    (n, which) => withCord(n, name, { axialRigidity: axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1] }),
+    (n, which) => withNumber(n, `cords.${name}.axialRigidity`, axialRigidity * RIGIDITY_RANGE[which === 'low' ? 0 : 1]),
     (prepared) =>
-      angle(driveAt(prepared, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
+      angle(stageUnder(prepared, { joint, torque, stroke: 0, footForce: 0, air: x.environment.assemblyTemperature, age: 'new' }).windup),
   )
 }
 
@@ -116,19 +105,20 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     {
       id: 'pretension',
       joint,
-      what: `decay of the pretension of the ${joint}`,
+      what: `decay of the pretension of the ${jointWords(joint)}`,
       how: 'Set the pretension, then read it (by a scale at the middle of a span, or by the pitch of the plucked span) after an hour, four hours, a day, three days, a week, two weeks, a month; always at the same temperature and pose. At the end move the loaded joint to and fro fifty times, and note what that changes.',
       caution: 'The cord stays tensioned for weeks: keep the guard on, with a warning label.',
       predictedIs: 'tension left after a week',
       corrects: `cords.${name}.pretensionLeft`,
     },
-    (n, which) => withCord(n, name, { pretensionLeft: sure(pretensionLeft[which]) }),
+    (n, which) => withNumber(n, `cords.${name}.pretensionLeft`, pretensionLeft[which]),
     (prepared) => force(driveOf(x, joint, 'cord').pretension * shareLeft(prepared, joint, WEEK)),
   )
 }
 
 function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const band = retentionIn(x, joint)
+  const path = `${drivePath(joint)}.endRetention`
   const { breakingStrength } = legModel(x).drives[joint].cord
   return measurement(
     leg,
@@ -136,13 +126,13 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     {
       id: 'pullOut',
       joint,
-      what: `strength of the cord ends of the ${joint} (${driveOf(x, joint, 'cord').ends})`,
+      what: `strength of the cord ends of the ${jointWords(joint)} (${driveOf(x, joint, 'cord').ends})`,
       how: 'Make five ends as you will make them for the leg, cured and bedded in, and pull each until it slips out or breaks; log the highest force of each, and keep the pieces.',
       caution: 'A breaking cord whips and throws its fitting: closed guard, eye protection, nobody in line.',
       predictedIs: 'breaking force',
-      corrects: `joints.${joint}.drive.endRetention`,
+      corrects: path,
     },
-    (n, which) => withDrive(n, joint, { endRetention: sure(band[which]) }),
+    (n, which) => withNumber(n, path, band[which]),
     (prepared) => force(retentionIn(prepared.x, joint).typical * breakingStrength),
   )
 }

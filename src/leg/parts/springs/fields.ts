@@ -1,5 +1,5 @@
 import type { SPRING_WIRES } from '../../../materials/index.js'
-import { field, optional, reference, word } from '../../leaves.js'
+import { band, field, optional, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import type { Joint } from '../../numbers.js'
 import { constant } from '../../run/index.js'
@@ -64,15 +64,17 @@ export const holderMaterial = reference('spring.holderMaterial', ['joint'], 'mat
 })
 
 /** Rate of the spring at hand over the one of the document: tolerance of wire and coils, and friction between coils, which works both ways. */
-export const rateScatter = constant('spring.rateScatter', {
-  title: 'rate of the spring over that of the specification',
-  kind: 'ratio',
-  typical: 1,
-  low: 0.9,
-  high: 1.1,
-  source: { level: 'commonPractice', where: 'springs from stock keep their rate within ten per cent' },
-  measuredBy: 'hang two weights on the spring, or on the joint with the drive loose, and read both lengths or angles',
-})
+export const rateScatter = band(
+  'spring.rateScatter',
+  'rate of the spring over that of the specification',
+  ['joint'],
+  'log the torque of the joint over its angle with the spring and without it, the drive loose (springTorque)',
+  (x, { joint }) => {
+    const { rateScatter: scatter } = any(x, joint)
+    return { low: 1 - scatter, typical: 1, high: 1 + scatter }
+  },
+  { level: 'commonPractice', where: 'scatter of the rate that the specification gives' },
+)
 const share = (id: string, title: string, typical: number, where: string) =>
   constant(id, { title, kind: 'ratio', typical, source: { level: 'unverified', where } })
 const TABLE = 'Standard Handbook of Machine Design, allowable stresses of extension springs, read on a page of a calculator'

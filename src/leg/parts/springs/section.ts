@@ -8,6 +8,15 @@ const wound = {
   wireDiameter: { kind: 'length', above: 0, max: '10 mm' },
   /** Mean diameter of the coil: between the middles of the wire. */
   coilDiameter: { kind: 'length', above: 0, max: '200 mm' },
+  /** How far the rate of a spring of this sort may be off, as a share. Default: 0.1. */
+  rateScatter: {
+    kind: 'ratio',
+    min: 0,
+    below: 1,
+    default: 0.1,
+    because: 'springs from stock keep their rate within ten per cent',
+    level: 'commonPractice',
+  },
   /** Coils of the body, parts of a coil counted. */
   coils: { kind: 'count', above: 0, max: 500 },
 } as const satisfies Fields
