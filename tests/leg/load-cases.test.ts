@@ -56,6 +56,7 @@ const light = {
   stepLength: 0,
   clearance: 0,
   blocked: false,
+  mayBreak: false,
 } as const
 
 test.each([0.335, 0.5, Number.NaN])('a landing over %s m, out of reach of the links, has no reserve', (travel) => {

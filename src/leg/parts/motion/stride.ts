@@ -1,6 +1,6 @@
 import { formula } from '../../../formula/index.js'
 import { SPRING_LAW } from '../springs/law.js'
-import { strideLoadsOf } from './stride-results.js'
+import { hardestLoadsOf } from './broken-springs.js'
 
 /** Forces and joint torques of a leg over a stride, or in a pose that is held: the largest of moments sampled in stance and swing. */
 export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
@@ -90,6 +90,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     hipSpring: { fields: SPRING_LAW, optional: true },
     /** The spring in parallel with the knee's drive. */
     kneeSpring: { fields: SPRING_LAW, optional: true },
+    /** Whether a spring may break, as in a landing: drives, rod and knee pin bear the larger of with it and without it. */
+    mayBreak: { flag: true },
   },
   requires: {
     kneePulleys: { accepts: 'must have a ratio other than zero', holds: ({ kneePulleys }) => kneePulleys?.ratio !== 0 },
@@ -194,5 +196,5 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
       where: 'outward velocities and accelerations, inward forces and moments (Newton-Euler; Craig, Introduction to Robotics, ch. 6)',
     },
   ],
-  si: strideLoadsOf,
+  si: hardestLoadsOf,
 })

@@ -5,7 +5,7 @@ import { body } from '../links/values.js'
 import { stance } from '../load/stance.js'
 import { kneeRotor, rotorAtJoint } from '../motors/rotor.js'
 import { mass } from '../robot/fields.js'
-import { isSprung, springLaw } from '../springs/values.js'
+import { springLaw } from '../springs/values.js'
 import { linkage } from '../transmission/through-hip/fields.js'
 import { hipOf, kneeOf, lowerOf, upperOf } from './instances.js'
 import { kneePulleys } from './knee-pulleys.js'
@@ -16,6 +16,9 @@ export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
   const joint = kneeOf(use, at.leg)
   return use.at(from, { joint }) + use.at(to, { joint }) < 0 ? 'backward' : 'forward'
 })
+
+/** Stances of a landing, in which a spring breaks if ever. */
+const LANDINGS: ReadonlySet<string> = new Set(['hop', 'hopEnd', 'drop', 'dropEnd'])
 
 /** Runs a stride with the springs of the leg, or without them. */
 function strideWith(use: Use<'leg' | 'stance'>, at: At<'leg' | 'stance'>, springs: 'with' | 'without') {
@@ -69,34 +72,12 @@ function strideWith(use: Use<'leg' | 'stance'>, at: At<'leg' | 'stance'>, spring
     linkage: use(linkage),
     kneePulleys: use(kneePulleys),
     hipSpring: springs === 'with' ? use.at(springLaw, { joint: hipOf(use, at.leg) }) : undefined,
+    mayBreak: springs === 'with' && LANDINGS.has(use.nameOf('stance', at.stance)),
     kneeSpring: springs === 'with' ? use.at(springLaw, { joint: kneeOf(use, at.leg) }) : undefined,
   })
 }
 /** The same of a leg whose springs are broken. */
 export const strideAlone = value('motion.strideAlone', ['leg', 'stance'], (use, at) => strideWith(use, at, 'without'))
 
-/** Stances of a landing, in which a spring breaks if ever. */
-const LANDINGS: ReadonlySet<string> = new Set(['hop', 'hopEnd', 'drop', 'dropEnd'])
-/** What drives, rod and knee pin bear, with their signs. */
-const BORNE = [
-  'hipDriveTorque',
-  'hipDriveShaftTorque',
-  'kneeDriveTorque',
-  'kneeDriveShaftTorque',
-  'kneeHeldTorque',
-  'rodPull',
-  'rodPush',
-  'kneePin',
-] as const
-type Loads = ReturnType<typeof strideWith>
-const larger = (one: number, other: number) => (Math.abs(other) > Math.abs(one) ? other : one)
-const harder = (whole: Loads, alone: Loads): Loads => ({
-  ...whole,
-  ...Object.fromEntries(BORNE.map((name) => [name, larger(whole[name], alone[name])])),
-})
-
 /** Forces and torques of the leg over a stride. In a landing a spring may break: drives, rod and knee pin bear the larger of with it and without it. */
-export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => {
-  const whole = strideWith(use, at, 'with')
-  return use(isSprung) && LANDINGS.has(use.nameOf('stance', at.stance)) ? harder(whole, use(strideAlone)) : whole
-})
+export const stride = value('motion.stride', ['leg', 'stance'], (use, at) => strideWith(use, at, 'with'))
