@@ -11,6 +11,7 @@ import { readDocument } from './read.js'
 import { referenceIssues } from './references.js'
 import { bearingRules } from './rules-of-bearings.js'
 import { driveRules } from './rules-of-drives.js'
+import { fitRules } from './rules-of-fits.js'
 import { loadRules } from './rules-of-loads.js'
 import { metalPlateRules } from './rules-of-metal-plates.js'
 import { partRules } from './rules-of-parts.js'
@@ -58,7 +59,7 @@ export function describeLeg(specification: LegSpecification | string): Leg {
 export function contradictions(data: PartlyLeg, given: unknown, earlier: readonly LegDefault[]): Issue[] {
   const found: Issue[] = []
   const report = (path: string, value: unknown, accepts: string) => found.push({ path, given: shown(value), accepts })
-  for (const rule of [driveRules, partRules, bearingRules, springRules, loadRules]) rule(data, report)
+  for (const rule of [driveRules, partRules, fitRules, bearingRules, springRules, loadRules]) rule(data, report)
   metalPlateRules(data, report, given, new Set(earlier.map(({ path }) => path)))
   return found
 }

@@ -9,6 +9,7 @@ export function rejectNotComputed(data: LegData): void {
   const issues: Issue[] = []
   const report: Report = (path, given, why) => issues.push({ path, given: show(given), accepts: `is not calculated yet: ${why}` })
   joints(data, report)
+  mounts(data, report)
   parts(data, report)
   loads(data, report)
   if (issues.length > 0) throw new InputError('leg', issues)
@@ -40,6 +41,35 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
   for (const [name, { bolts }] of Object.entries(plates))
     if (bolts !== undefined && name !== hip.plate)
       report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')
+}
+
+/** Longest side of a plate over its shortest that its heat is calculated with. */
+const LONGEST_PLATE = 5
+
+/** Each motor gives its heat to a plate of its own, which lies beside the joint that it drives. */
+function mounts({ joints, plates }: LegData, report: Report): void {
+  const carried = new Map<string, string>()
+  for (const joint of ['sidewaysHip', 'hip', 'knee'] as const) {
+    const plate = joints[joint]?.plate
+    if (plate === undefined) continue
+    const path = `joints.${joint}.plate`
+    const other = carried.get(plate)
+    if (other !== undefined)
+      report(path, plate, `it carries the motor of joints.${other} as well; give each motor its part of the area as a plate of its own`)
+    carried.set(plate, joint)
+    const { mountedOn } = plates[plate] as LegData['plates'][string]
+    if (mountedOn === 'lower' && joint !== 'knee')
+      report(
+        `plates.${plate}.mountedOn`,
+        mountedOn,
+        `it carries the motor of joints.${joint}, which must sit on the body or on the upper link`,
+      )
+  }
+  for (const [name, { size, sink }] of Object.entries(plates)) {
+    const [path, { width, height }] = sink === undefined ? [`plates.${name}.size`, size] : [`plates.${name}.sink.size`, sink.size]
+    if (Math.max(width.si, height.si) > LONGEST_PLATE * Math.min(width.si, height.si))
+      report(path, `${width} by ${height}`, `what cools a motor must be at most ${LONGEST_PLATE} times as long as it is wide`)
+  }
 }
 
 function parts({ links, foot, robot }: LegData, report: Report): void {

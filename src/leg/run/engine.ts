@@ -1,5 +1,6 @@
 import type { AnyFormula } from '../../formula/index.js'
 import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere, withItem } from './cell.js'
+import { rejectImpossible } from './impossible.js'
 import type { Instances } from './instances.js'
 import type { Scenarios } from './scenarios.js'
 import { settle } from './settle.js'
@@ -150,8 +151,9 @@ export class Engine {
     throw new Error(`${id} is read inside a loop of ${this.current.of.id}: read it before the loop`)
   }
 
-  /** Takes a run on the log of what is at work. */
+  /** Takes a run on the log of what is at work, unless its formula has no answer there. */
   private ran(formula: AnyFormula, x: unknown, y: unknown): unknown {
+    rejectImpossible(formula, x)
     if (this.recording && !this.muted && this.tried === undefined) (this.current.log as Entry[]).push({ formula, x, y })
     return y
   }
