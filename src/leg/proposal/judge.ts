@@ -20,6 +20,8 @@ export interface Judged {
   readonly governing: string
   /** Checks that fall short, worst first, with their margins. */
   readonly short: readonly (readonly [key: string, margin: number])[]
+  /** Margins of all checks, and of each under every draw that must be borne; empty where the judge gave up or the document contradicts itself. */
+  readonly margins: ReadonlyMap<string, number>
 }
 
 /** A check that cannot be worked out counts as this much too little. A document that contradicts itself is worse than any that does not. */
@@ -28,6 +30,8 @@ const CONTRADICTION = 1e4
 
 /** Name of the limit on the mass of all legs, which is no check of a leg. */
 export const LEGS_MASS = 'robot.legShare'
+
+const NOTHING: Pick<Judged, 'short' | 'margins'> = { short: [], margins: new Map() }
 
 /** How much is missing of one check: the logarithm of what should be there over what is. */
 const lackOf = (share: number): number => (share >= 1 ? 0 : Math.min(WORST, -Math.log(Math.max(0, share || 0))))
@@ -38,6 +42,7 @@ const requiredOf = (key: string, general: number) => Math.min(REQUIRED.get(key.s
 /** What fails of a leg in one draw. */
 interface Under {
   readonly deficit: number
+  readonly reserves: ReadonlyMap<string, number>
   readonly broken: readonly string[]
 }
 
@@ -50,9 +55,9 @@ interface Borne {
 /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
 function underOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, most?: number): Under {
   const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => lackOf(reserve), most)
-  if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, broken: [] }
+  if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, reserves: new Map(), broken: [] }
   const broken = [...reserves].filter(([, reserve]) => !(reserve >= 1))
-  return { deficit: broken.reduce((sum, [, reserve]) => sum + lackOf(reserve), 0), broken: broken.map(([key]) => key) }
+  return { deficit: broken.reduce((sum, [, reserve]) => sum + lackOf(reserve), 0), reserves, broken: broken.map(([key]) => key) }
 }
 
 /** What is larger than the bed of the printer: a link with its eyes, a drum, a motor's plate. */
@@ -91,20 +96,20 @@ export class Judge {
   judge(sizes: LegSizes, most = Number.POSITIVE_INFINITY): Judged {
     this.evaluations++
     const large = tooLarge(this.wish, this.stock, sizes)
-    if (large !== undefined) return { sizes, deficit: CONTRADICTION, margin: 0, governing: large, short: [] }
+    if (large !== undefined) return { sizes, deficit: CONTRADICTION, margin: 0, governing: large, ...NOTHING }
     let leg: Leg
     try {
       leg = this.leg(sizes)
     } catch (error) {
       if (!(error instanceof InputError)) throw error
       const [first] = error.issues
-      return { sizes, deficit: CONTRADICTION * error.issues.length, margin: 0, governing: `${first?.path} ${first?.accepts}`, short: [] }
+      return { sizes, deficit: CONTRADICTION * error.issues.length, margin: 0, governing: `${first?.path} ${first?.accepts}`, ...NOTHING }
     }
     const light = this.#allowedMass / plainGoals(this.wish, this.stock, sizes).mass
     const numbers = legNumbers(leg)
     const general = numbers.usage.requiredReserve
     const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), most - lackOf(light))
-    if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] }
+    if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', ...NOTHING }
     const margins = [...reserves].map(
       ([key, reserve]) => [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / requiredOf(key, general)] as const,
     )
@@ -112,11 +117,14 @@ export class Judge {
     const short = margins.filter(([, margin]) => margin < 1).sort((a, b) => a[1] - b[1])
     const [governing, margin] = margins.reduce((a, b) => (b[1] < a[1] ? b : a))
     let deficit = short.reduce((sum, [, share]) => sum + lackOf(share), 0)
-    for (const { values, quick } of this.#borne) {
+    const all = new Map(margins)
+    for (const [draw, { values, quick }] of this.#borne.entries()) {
       if (deficit > most) break
-      deficit += underOf(quick, leg, values, most - deficit).deficit
+      const under = underOf(quick, leg, values, most - deficit)
+      deficit += under.deficit
+      for (const [key, reserve] of under.reserves) all.set(`${key} in draw ${draw}`, Math.max(0, reserve || 0))
     }
-    return { sizes, deficit, margin, governing, short }
+    return { sizes, deficit, margin, governing, short, margins: all }
   }
 
   /** Mass that one leg may have, kg. */

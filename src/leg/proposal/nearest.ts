@@ -49,7 +49,14 @@ interface Way {
 }
 
 /** A leg that no evaluation was left for. */
-const unjudged = (sizes: LegSizes): Judged => ({ sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', short: [] })
+const unjudged = (sizes: LegSizes): Judged => ({
+  sizes,
+  deficit: Number.POSITIVE_INFINITY,
+  margin: 0,
+  governing: '',
+  short: [],
+  margins: new Map(),
+})
 
 /** Tries of the search for a wish that can be met. */
 class Tries {

@@ -44,6 +44,8 @@ export interface LegProposals {
 
 /** Share of the evaluations for mending; what remains goes into the goals, or into the nearest wish. */
 const MENDING = 0.6
+/** Legs that a look at a stock takes at least: slopes of all sizes, and some steps along them. */
+const LEAST = 55
 /** Stocks that are sound before the search for more of them ends. */
 const ENOUGH = 3
 /**
@@ -120,7 +122,7 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
     return { ...entry, judged }
   }
   const share = Math.floor((MENDING * work.evaluations) / (1 + Math.ceil(Math.log2(stocks.length))))
-  const each = (entries: number) => Math.max(40, Math.floor(share / entries))
+  const each = (entries: number) => Math.max(LEAST, Math.floor(share / entries))
   // Each stock that is looked at takes one leg at least.
   let entries = stocks.flatMap((stock) =>
     work.left < 1 ? [] : [look({ stock, judge: new Judge(wish, stock) }, startOf(wish, stock), 0, each(stocks.length))],

@@ -86,7 +86,10 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     seen = look(judge, best.sizes, drawn, draws)
   }
   work.allow(Math.floor(evaluations / 2))
-  best = work.do('slim', judge, Math.floor(evaluations / 2), (most) => slim(judge, best, 'mass', seed, most))
+  const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (most) => slim(judge, best, 'mass', seed, most))
+  // A lighter leg bears the draws that it was held to; of the others it must break no more.
+  const breaks = (all: readonly Seen[]) => all.filter(({ deficit }) => deficit > 0).length
+  if (breaks(look(judge, slimmed.sizes, drawn, draws)) <= Math.max(aimedAt(allowed), breaks(seen))) best = slimmed
   const fresh = scenarios(formula, {}, { seed: seed + 1, correlations })
   const borne = (sizes: Judged['sizes']): Borne => {
     const count = look(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length

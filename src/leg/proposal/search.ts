@@ -1,6 +1,7 @@
 import { randomStream } from '../../numeric/index.js'
 import type { LegGoals } from './goals.js'
 import type { Judge, Judged } from './judge.js'
+import { BETTER, goalValue, mendByModel, slimByModel } from './model-search.js'
 import { type LegSizes, SIZES, stepped } from './sizes.js'
 
 /** Steps of a size that are tried, the longer ones first while much is missing. */
@@ -11,26 +12,19 @@ const NEAR = [1, -1, 2, -2]
 export type SearchProgress = (evaluations: number, deficit: number, governing: string) => void
 
 /**
- * Judges a leg, and mends it size by size until all checks hold or nothing helps any more: every round goes through the sizes in a random order and keeps each step that
- * leaves less missing. The order comes from the seed alone, so that the same wish gives the same leg.
+ * Judges a leg, and mends it until all checks hold or nothing helps any more: by models of its margins, which move many sizes at once, then size by size in a random
+ * order where those do not help. The order comes from the seed alone, so that the same wish gives the same leg.
  * It judges at most `budget` legs, and at least the one that it starts from.
  */
 export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): Judged {
   const random = randomStream(seed)
   const until = judge.evaluations + budget
+  const tell = ({ deficit, governing }: Judged) => progress?.(judge.evaluations, deficit, governing)
   let best = judge.judge(start)
   while (best.deficit > 0 && judge.evaluations < until) {
     const before = best.deficit
-    for (const name of shuffled(SIZES, random)) {
-      for (const steps of best.deficit > 2 ? FAR : NEAR) {
-        const sizes = stepped(best.sizes, name, steps)
-        if (sizes === undefined) continue
-        const tried = judge.judge(sizes, best.deficit - LESS)
-        if (tried.deficit < best.deficit - LESS) best = tried
-        if (best.deficit === 0 || judge.evaluations >= until) return best
-      }
-      progress?.(judge.evaluations, best.deficit, best.governing)
-    }
+    best = mendByModel(judge, best, until, tell)
+    if (best.deficit > WORTH * before) best = sizeBySize(judge, best, random, until, tell)
     // Two sizes at once, where no single one helps: a random pair of steps.
     if (best.deficit > before - 1e-6) {
       const helped = pairs(judge, best, random, until)
@@ -41,7 +35,31 @@ export function mend(judge: Judge, start: LegSizes, seed: number, budget: number
   return best
 }
 
+/** One round through the sizes in a random order, keeping each step that leaves less missing. */
+function sizeBySize(
+  judge: Judge,
+  start: Judged,
+  random: ReturnType<typeof randomStream>,
+  until: number,
+  tell: (best: Judged) => void,
+): Judged {
+  let best = start
+  for (const name of shuffled(SIZES, random)) {
+    for (const steps of best.deficit > 2 ? FAR : NEAR) {
+      if (best.deficit === 0 || judge.evaluations >= until) return best
+      const sizes = stepped(best.sizes, name, steps)
+      if (sizes === undefined) continue
+      const tried = judge.judge(sizes, best.deficit - LESS)
+      if (tried.deficit < best.deficit - LESS) best = tried
+    }
+    tell(best)
+  }
+  return best
+}
+
 const PAIRS = 150
+/** Where models leave more than this share of what was missing, single sizes are tried. */
+const WORTH = 0.8
 /** A step counts only where this much less is missing. */
 const LESS = 1e-9
 
@@ -61,11 +79,11 @@ function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStrea
 /** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone tell. */
 export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: number, budget: number): Judged {
   const random = randomStream(seed, 1)
-  const of = (one: Judged) => (goal === 'margin' ? -one.margin : judge.goals(one)[goal])
-  let best = start
-  let least = of(start)
-  const enough = () => least - 1e-6 * Math.abs(least)
+  const of = (one: Judged) => goalValue(judge, goal, one)
   const until = judge.evaluations + budget
+  let best = slimByModel(judge, start, goal, until)
+  let least = of(best)
+  const enough = () => least - BETTER * Math.abs(least)
   for (let better = true; better && judge.evaluations < until; ) {
     better = false
     for (const name of shuffled(SIZES, random))

@@ -92,6 +92,8 @@ interface Lever {
   readonly high: number
   readonly times?: number
   readonly by?: number
+  /** Whether it goes by whole steps only, as the place of a thread in a list does. */
+  readonly whole?: true
 }
 
 /** What the search may change, and how far. */
@@ -106,9 +108,9 @@ export const LEVERS: { readonly [N in keyof LegSizes]: Lever } = {
   tensionerTravel: { low: 6e-3, high: 40e-3, by: 2e-3 },
   anchorDiameter: { low: 3e-3, high: 6e-3, by: 1e-3 },
   anchorLength: { low: 6e-3, high: 20e-3, by: 2e-3 },
-  drumBolts: { low: 0, high: 6, by: 3 },
-  hipPin: { low: 0, high: 5, by: 1 },
-  kneePin: { low: 0, high: 5, by: 1 },
+  drumBolts: { low: 0, high: 6, by: 3, whole: true },
+  hipPin: { low: 0, high: 5, by: 1, whole: true },
+  kneePin: { low: 0, high: 5, by: 1, whole: true },
   hipCheek: { low: 4e-3, high: 24e-3, by: 1e-3 },
   kneeCheek: { low: 4e-3, high: 24e-3, by: 1e-3 },
   hipLug: { low: 6e-3, high: 40e-3, by: 2e-3 },
@@ -122,14 +124,14 @@ export const LEVERS: { readonly [N in keyof LegSizes]: Lever } = {
   upperWall: { low: 1.2e-3, high: 6e-3, by: 0.4e-3 },
   lowerDepth: { low: 14e-3, high: 50e-3, by: 2e-3 },
   lowerWall: { low: 1.2e-3, high: 6e-3, by: 0.4e-3 },
-  stackThread: { low: 0, high: 3, by: 1 },
+  stackThread: { low: 0, high: 3, by: 1, whole: true },
   stackArm: { low: 24e-3, high: 90e-3, by: 4e-3 },
-  motorThread: { low: 0, high: 3, by: 1 },
+  motorThread: { low: 0, high: 3, by: 1, whole: true },
   tightening: { low: 0.3, high: 1.2, by: 0.1 },
   plateThickness: { low: 4e-3, high: 12e-3, by: 1e-3 },
   plateMargin: { low: 8e-3, high: 60e-3, by: 4e-3 },
   sinkThickness: { low: 0, high: 8e-3, by: 1e-3 },
-  bearing: { low: 0, high: 3, by: 1 },
+  bearing: { low: 0, high: 3, by: 1, whole: true },
   bearingSpacing: { low: 16e-3, high: 60e-3, by: 4e-3 },
   seatFit: { low: 0.01e-3, high: 0.12e-3, by: 0.01e-3 },
   capThickness: { low: 2e-3, high: 6e-3, by: 1e-3 },
@@ -150,4 +152,33 @@ export function stepped(sizes: LegSizes, name: keyof LegSizes, steps: number): L
   const to = times === undefined ? from + steps * (by as number) : from * times ** steps
   const within = Math.min(high, Math.max(low, to))
   return Math.abs(within - from) < 1e-9 * Math.max(1e-3, Math.abs(from)) ? undefined : { ...sizes, [name]: Number(within.toPrecision(6)) }
+}
+
+/** Places in the list of sizes of those that go by whole steps. */
+export const WHOLE: readonly number[] = SIZES.flatMap((name, j) => (LEVERS[name].whole ? [j] : []))
+
+/** How many steps a size, by its place in the list of sizes, may go down (negative) and up. */
+export function room(sizes: LegSizes, place: number): { readonly least: number; readonly most: number } {
+  const name = SIZES[place] as keyof LegSizes
+  const { low, high, times, by } = LEVERS[name]
+  const steps = (to: number) => (times === undefined ? (to - sizes[name]) / (by as number) : Math.log(to / sizes[name]) / Math.log(times))
+  return { least: steps(low), most: steps(high) }
+}
+
+/** Parts of a step that sizes are rounded to, so that they can be drawn and printed. */
+const PARTS = 10
+const DIGITS = 3
+
+/** The sizes after any steps of each, by its place in the list of sizes, rounded to what one would draw. What does not move stays as it is. */
+export function movedBy(sizes: LegSizes, steps: (place: number) => number): LegSizes {
+  const moved: Record<string, number> = { ...sizes }
+  SIZES.forEach((name, place) => {
+    const t = steps(place)
+    if (t === 0) return
+    const { low, high, times, by = 1 } = LEVERS[name]
+    const to = times === undefined ? sizes[name] + t * by : sizes[name] * times ** t
+    const round = times === undefined ? (Math.round((PARTS * to) / by) * by) / PARTS : Number(to.toPrecision(DIGITS))
+    moved[name] = Number(Math.min(high, Math.max(low, round)).toPrecision(6))
+  })
+  return moved as unknown as LegSizes
 }
