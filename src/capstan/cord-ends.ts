@@ -1,5 +1,5 @@
 import { property, type Source } from '../formula/index.js'
-import { InputError, show } from '../units/index.js'
+import { refuse } from '../units/index.js'
 
 const sheet = (where: string): Source => ({ level: 'published', where })
 
@@ -50,12 +50,6 @@ export function endEfficiency(end: CordEnd) {
         'potted polymer cord',
       )
     default:
-      throw new InputError('capstan.endEfficiency', [
-        {
-          path: 'end',
-          given: show(end),
-          accepts: 'must be one of resinSocket, swagedSleeve, splice, bowline, bowlineUHMWPE, bondedFerrule',
-        },
-      ])
+      refuse('capstan.endEfficiency', 'end', end, 'must be one of resinSocket, swagedSleeve, splice, bowline, bowlineUHMWPE, bondedFerrule')
   }
 }

@@ -1,5 +1,5 @@
 import { property, type Source } from '../formula/index.js'
-import { InputError, nearNames, show } from '../units/index.js'
+import { nearNames, refuse } from '../units/index.js'
 
 const sheet = (where: string): Source => ({ level: 'published', where })
 const unverified = (where: string): Source => ({ level: 'unverified', where })
@@ -87,39 +87,42 @@ const aramidExpansion = /* @__PURE__ */ sheet(
   'National Academies, NAP 1824, table 3-1 (-2.0e-6/K); Michigan Technological University, course MY4150, table of selected fibres (-4e-6/K)',
 )
 
+const polyethylene = () =>
+  ({
+    ...heat(
+      [50, 60, 70],
+      [144, 148, 152],
+      'melts',
+      sheet(
+        'a general online encyclopedia (Polish): melts at 144-152 °C; the Michigan Technological University fibre table gives 150 °C as its limit',
+      ),
+    ),
+    creep: 'activated',
+    creepPerDecade: undefined,
+    expansion: expansion(-14, -12, -10, mtuExpansion),
+    friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
+  }) as const
+
+const paraAramid = () =>
+  ({
+    ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', unverified('aramid fibre makers')),
+    creep: 'logarithmic',
+    creepPerDecade: perDecade(),
+    expansion: expansion(-4, -3, -2, aramidExpansion),
+    friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
+  }) as const
+
 let table: ReturnType<typeof build> | undefined
 
 function build() {
   return {
     'UHMWPE high grade': {
       ...fibre('0.975 g/cm^3', [3.3, 3.6, 3.9], [109, 120, 132], fibreMaker, '20 °C'),
-      ...heat(
-        [50, 60, 70],
-        [144, 148, 152],
-        'melts',
-        sheet(
-          'a general online encyclopedia (Polish): melts at 144-152 °C; the Michigan Technological University fibre table gives 150 °C as its limit',
-        ),
-      ),
-      creep: 'activated',
-      creepPerDecade: undefined,
-      expansion: expansion(-14, -12, -10, mtuExpansion),
-      friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
+      ...polyethylene(),
     },
     'UHMWPE standard': {
       ...fibre('0.975 g/cm^3', [2.4, 2.8, 3.3], [65, 85, 100], fibreMaker, '20 °C'),
-      ...heat(
-        [50, 60, 70],
-        [144, 148, 152],
-        'melts',
-        sheet(
-          'a general online encyclopedia (Polish): melts at 144-152 °C; the Michigan Technological University fibre table gives 150 °C as its limit',
-        ),
-      ),
-      creep: 'activated',
-      creepPerDecade: undefined,
-      expansion: expansion(-14, -12, -10, mtuExpansion),
-      friction: friction(0.08, 0.12, 0.2, 'on printed polymer'),
+      ...polyethylene(),
     },
     aramid: {
       ...fibre(
@@ -129,11 +132,7 @@ function build() {
         sheet("an aramid maker's comparison table (data of a seller); upper end National Academies, NAP 1824, table 3-1"),
         '20 °C, regular',
       ),
-      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', unverified('aramid fibre makers')),
-      creep: 'logarithmic',
-      creepPerDecade: perDecade(),
-      expansion: expansion(-4, -3, -2, aramidExpansion),
-      friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
+      ...paraAramid(),
     },
     'aramid high modulus': {
       ...fibre(
@@ -143,11 +142,7 @@ function build() {
         sheet("an aramid maker's comparison table (data of a seller, 104 GPa); National Academies, NAP 1824, table 3-1 (124-131 GPa)"),
         '20 °C',
       ),
-      ...heat([140, 160, 180], [425, 450, 500], 'chars, does not melt', unverified('aramid fibre makers')),
-      creep: 'logarithmic',
-      creepPerDecade: perDecade(),
-      expansion: expansion(-4, -3, -2, aramidExpansion),
-      friction: friction(0.12, 0.18, 0.25, 'on printed polymer or metal'),
+      ...paraAramid(),
     },
     LCP: {
       ...fibre('1.41 g/cm^3', [2.6, 3.24, 3.3], [74, 74.6, 106], aramidTable, '20 °C'),
@@ -180,9 +175,7 @@ export function cordFibre(name: FibreName) {
   const found = Object.hasOwn(table, name) ? table[name] : undefined
   if (found === undefined) {
     const near = nearNames(String(name), Object.keys(table))
-    throw new InputError('capstan.cordFibre', [
-      { path: 'name', given: show(name), accepts: `must be one of ${(near.length > 0 ? near : Object.keys(table)).join(', ')}` },
-    ])
+    refuse('capstan.cordFibre', 'name', name, `must be one of ${(near.length > 0 ? near : Object.keys(table)).join(', ')}`)
   }
   return found
 }

@@ -1,5 +1,5 @@
 import { notesOf, readInputs } from '../formula/index.js'
-import { type In, InputError, type Note, Quantity, refuse, show } from '../units/index.js'
+import { type In, type Note, Quantity, refuse } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import { historyOf, type LoadHistory, type TravelResult, travelOf } from './drive-histories.js'
 import { type CycleLosses, LOSS_CYCLE, type LossCycle, lossesOf } from './drive-losses.js'
@@ -80,10 +80,7 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
   const travel = x.travel ?? 2 * x.drumWrap
   const si = { atLowFriction: stateAt(x, span, pinionWrap, 'low'), atHighFriction: stateAt(x, span, pinionWrap, 'high') }
   const inherited = notesOf(given)
-  const both = <T>(f: (d: CordDriveState) => T): AtFriction<T> => ({
-    atLowFriction: f(si.atLowFriction),
-    atHighFriction: f(si.atHighFriction),
-  })
+  const both = <T>(f: (d: CordDriveState) => T) => atBoth(si, f)
   // A load that breaks the cord is an error of the argument named; a limit that lies beyond the break is a limit all the same.
   const noting = (passed: unknown, breaks?: Argument) => {
     const inheritedToo = passed === undefined ? inherited : notesOf([given, passed])
@@ -114,11 +111,8 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
     },
     path: (history) => {
       const where = 'capstan.cordDrive.path'
-      const byAngle = typeof history === 'object' && history !== null && 'angles' in history
-      checkHistory(where, si.atLowFriction, byAngle ? 'rigidFrame' : 'anyFrame')
-      const values = byAngle ? readInputs(where, ANGLES, history).angles : readInputs(where, TORQUES, history as never).torques
-      const about = noting(history, { where, path: byAngle ? 'angles' : 'torques', given: history })
-      const by = byAngle ? 'angle' : 'torque'
+      const { by, values } = readHistory(where, history, si.atLowFriction)
+      const about = noting(history, { where, path: `${by}s`, given: history })
       return both((d) => historyOf(fineHistory(d, by, values), by, about))
     },
     losses: (cycle) => {
@@ -136,6 +130,22 @@ export function cordDrive(given: CordDriveSpecification): CordDrive {
       return both((d) => travelOf(d, travelPath(d, angles, torques, resolution, drivenBy), stepsOfCycle, x, about))
     },
   }
+}
+
+const atBoth = <T>(
+  { atLowFriction: low, atHighFriction: high }: AtFriction<CordDriveState>,
+  f: (d: CordDriveState) => T,
+): AtFriction<T> => ({
+  atLowFriction: f(low),
+  atHighFriction: f(high),
+})
+
+/** The torques or angles of a history. Only a rigid frame can follow angles. */
+function readHistory(where: string, history: Parameters<CordDrive['path']>[0], drive: CordDriveState) {
+  const by = typeof history === 'object' && history !== null && 'angles' in history ? 'angle' : 'torque'
+  checkHistory(where, drive, by === 'angle' ? 'rigidFrame' : 'anyFrame')
+  const values = by === 'angle' ? readInputs(where, ANGLES, history as never).angles : readInputs(where, TORQUES, history as never).torques
+  return { by, values } as const
 }
 
 /** The drive in the middle of its travel, at one end of its friction. */
@@ -184,5 +194,5 @@ function readCycle(where: string, cycle: Parameters<CordDrive['travel']>[0]) {
 function checkAngle(where: string, jointAngle: number, given: unknown, drumWrap: number): void {
   if (Math.abs(jointAngle) < drumWrap) return
   const accepts = `must be less than the drum wrap of ${new Quantity(drumWrap, 'angle')} either way`
-  throw new InputError(where, [{ path: 'jointAngle', given: show(given), accepts }])
+  refuse(where, 'jointAngle', given, accepts)
 }

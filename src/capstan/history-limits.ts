@@ -1,4 +1,4 @@
-import { InputError, show } from '../units/index.js'
+import { InputError, issue, refuse, show } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 
 /**
@@ -24,20 +24,22 @@ export function checkHistory(
       accepts: 'must be omitted: a travel or a history of angles assumes a rigid frame (windup, limits and histories of torque allow it)',
     })
   if ((d.frictionExponent ?? 1) < 1)
-    issues.push({
-      path: 'frictionExponent',
-      given: show(d.frictionExponent),
-      accepts: 'must be omitted: a history assumes Coulomb friction (windup and limits allow the exponent)',
-    })
+    issues.push(
+      issue(
+        'frictionExponent',
+        d.frictionExponent,
+        'must be omitted: a history assumes Coulomb friction (windup and limits allow the exponent)',
+      ),
+    )
   for (const name of ['friction', 'drumFriction'] as const) {
     const value = d[name]
-    if (value !== undefined && !(value > 0)) issues.push({ path: name, given: show(value), accepts: 'must be above 0 in a history' })
+    if (value !== undefined && !(value > 0)) issues.push(issue(name, value, 'must be above 0 in a history'))
   }
   if (issues.length > 0) throw new InputError(where, issues)
 }
 
 /** Rejects a step of a history that is not a finite number. */
 export function checkStep(where: string, name: string, i: number, value: number): number {
-  if (!Number.isFinite(value)) throw new InputError(where, [{ path: `${name}[${i}]`, given: show(value), accepts: 'must be finite' }])
+  if (!Number.isFinite(value)) refuse(where, `${name}[${i}]`, value, 'must be finite')
   return value
 }

@@ -1,5 +1,5 @@
 import { formula } from '../formula/index.js'
-import { branch, gripped, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
+import { branch, type CordDriveState, gripped, increasingRoot, lengthPerPull, loop, RIGID } from './branch.js'
 import { CORD_RIGIDITY } from './cord-inputs.js'
 import { FIBRE_LAW, FRICTIONS, LIKELY_EXPONENT } from './friction-inputs.js'
 import { SLACK_SHARE, slipPoint } from './holding.js'
@@ -51,6 +51,18 @@ export const frictionlessWrapStiffness = /* @__PURE__ */ formula('capstan.fricti
     return (drumRadius * drumRadius) / lengthPerPull(taut, slack, frame)
   },
 })
+
+/** Tensions of both spans under a difference of them; those on the verge of slip where the pinion holds no more. */
+function tensions(d: CordDriveState, pull: number): { readonly taut: number; readonly slack: number; readonly slips: boolean } {
+  const f = (taut: number) => loop(d, taut, taut - pull, 1)
+  const low = Math.max(d.pretension, pull)
+  const hangs = pull > d.pretension && f(pull).value >= 0
+  const taut = hangs
+    ? pull
+    : increasingRoot(f, Math.max(low, d.pretension + pull / 2), low, d.pretension + pull, 1e-9 * (d.pretension + pull))
+  const held = d.hold === 'frictionOnly' ? gripped(d, taut) : 0
+  return held > 0 && held >= taut - pull ? { ...slipPoint(d), slips: true } : { taut, slack: taut - pull, slips: false }
+}
 
 /**
  * Windup of a cord drive under torque with the motor locked, both branches and the slipping arcs on both pulleys: angle, tangent and secant
@@ -107,27 +119,10 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
   ],
   si: (d) => {
     const { torque } = d
-    const pull = torque / d.drumRadius
     const frame = d.compliance ?? RIGID
-    const f = (taut: number) => loop(d, taut, taut - pull, 1)
-    let taut = d.pretension + pull
-    let slack = d.pretension
-    let carried = torque
-    let slips = false
-    if (torque > 0) {
-      const low = Math.max(d.pretension, pull)
-      const hangs = pull > d.pretension && f(pull).value >= 0
-      taut = hangs
-        ? pull
-        : increasingRoot(f, Math.max(low, d.pretension + pull / 2), low, d.pretension + pull, 1e-9 * (d.pretension + pull))
-      slack = taut - pull
-      const held = d.hold === 'frictionOnly' ? gripped(d, taut) : 0
-      if (held > 0 && held >= slack) {
-        slips = true
-        ;({ taut, slack } = slipPoint(d))
-        carried = d.drumRadius * (taut - slack)
-      }
-    }
+    const { taut, slack, slips } =
+      torque > 0 ? tensions(d, torque / d.drumRadius) : { taut: d.pretension, slack: d.pretension, slips: false }
+    const carried = slips ? d.drumRadius * (taut - slack) : torque
     const t = branch(d, taut, d.drumWrapTaut, frame.tautSpan)
     const s = branch(d, slack, d.drumWrapSlack, frame.slackSpan)
     const closing = frame.sum * (taut + slack - 2 * d.pretension)
@@ -138,7 +133,7 @@ export const driveWindup = /* @__PURE__ */ formula('capstan.driveWindup', {
       windup: torque > 0 ? windup : 0,
       tangentStiffness: tangent,
       secantStiffness: windup > 0 && torque > 0 && !slips ? carried / windup : tangent,
-      tautTension: torque > 0 ? taut : d.pretension,
+      tautTension: taut,
       slackTension: slack,
       torqueCarried: carried,
       state: slips ? 'slips' : slack < SLACK_SHARE * d.pretension ? 'slackSpan' : 'tight',

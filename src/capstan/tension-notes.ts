@@ -1,4 +1,4 @@
-import { InputError, type Note, Quantity, show } from '../units/index.js'
+import { type Note, Quantity, refuse } from '../units/index.js'
 import { percent, type Read } from './drive-specification.js'
 import { LEAST_EXPONENT } from './friction-inputs.js'
 
@@ -22,10 +22,7 @@ export function tensionNotes(
   const tension = new Quantity(peak, 'force')
   if (strain > x.breakingStrain) {
     const text = `strains the cord by ${percent(strain)}, beyond its break at ${percent(x.breakingStrain)}`
-    if (breaks !== undefined)
-      throw new InputError(breaks.where, [
-        { path: breaks.path, given: show(breaks.given), accepts: `must not break the cord: a tension of ${tension} ${text}` },
-      ])
+    if (breaks !== undefined) refuse(breaks.where, breaks.path, breaks.given, `must not break the cord: a tension of ${tension} ${text}`)
     texts.push(`tension of ${tension} ${text}`)
   } else if (strain > NOTED_STRAIN) texts.push(`strain of ${percent(strain)} is above 2 %: the model drops its square`)
   if (x.allowableTension !== undefined && peak > x.allowableTension)

@@ -61,15 +61,14 @@ export class Loop extends CordLoop {
     return this.d.drumWrapTaut + q <= 0 || this.d.drumWrapSlack - q <= 0
   }
 
-  private step(angle: number, torque: number): TravelEnd {
-    const { d, pinion, pinionB, probes, trial } = this
+  /** A first trial of the next state: the angle that is not given by the ratio, the pull shared by both spans. */
+  private guess(angle: number, pull: number): void {
+    const { d, pinion, trial } = this
     const byJoint = this.by === 'joint'
     const ratio = d.drumRadius / d.pinionRadius
     trial.q = byJoint ? angle : this.q + (angle - this.phi) / ratio
-    if (this.unwound(trial.q)) return 'anchorLeavesDrum'
-    const pull = torque / d.drumRadius
-    trial.Ta = this.Ta + 0.5 * (pull - (this.Ta - this.Tb))
     trial.phi = byJoint ? this.phi + (angle - this.q) * ratio : angle
+    trial.Ta = this.Ta + 0.5 * (pull - (this.Ta - this.Tb))
     trial.Tb = trial.Ta - pull
     if (trial.Ta <= 0 || trial.Tb <= 0) {
       const lift = Math.max(-trial.Ta, -trial.Tb) + 0.01 * d.pretension
@@ -77,6 +76,13 @@ export class Loop extends CordLoop {
       trial.Tb += lift
     }
     trial.rest = Math.min(Math.max(0.5 * (pinion.low + pinion.high), trial.phi), this.half + trial.phi)
+  }
+
+  private step(angle: number, torque: number): TravelEnd {
+    const { d, pinionB, probes, trial } = this
+    const pull = torque / d.drumRadius
+    this.guess(angle, pull)
+    if (this.unwound(trial.q)) return 'anchorLeavesDrum'
     for (let attempt = 0; attempt < 12; attempt++) {
       const ended = this.iterate(pull)
       if (ended !== 'settled' && ended !== 'open') return ended

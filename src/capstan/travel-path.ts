@@ -1,4 +1,4 @@
-import { InputError, show } from '../units/index.js'
+import { refuse } from '../units/index.js'
 import type { CordDriveState } from './branch.js'
 import { checkHistory, checkStep } from './history-limits.js'
 import { Loop } from './travel-loop.js'
@@ -36,7 +36,7 @@ export function travelPath(
 ): TravelPath {
   checkHistory('capstan.travelPath', d, 'rigidFrame')
   if (!(resolution > 0 && resolution < Number.POSITIVE_INFINITY))
-    throw new InputError('capstan.travelPath', [{ path: 'resolution', given: show(resolution), accepts: 'must be finite and above 0' }])
+    refuse('capstan.travelPath', 'resolution', resolution, 'must be finite and above 0')
   const loop = new Loop(d, by)
   const points: TravelPoint[] = []
   let end: TravelEnd = 'followed'

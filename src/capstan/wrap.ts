@@ -43,8 +43,15 @@ export class Wrap extends TensionProfile {
     if (s === 0) {
       const before = outward > 0 ? i - 1 : i
       this.rest(angle, u, i === end ? (sum[end] as number) : this.within(before, before + 1, angle).integral, out)
-      return
-    }
+    } else this.slip(outward, s, angle, T, i, stored, gained, out)
+  }
+
+  /** Follows the slip line from an end inwards, past corner `i` of the profile, until it meets what is stored. */
+  private slip(outward: 1 | -1, s: 1 | -1, angle: number, T: number, i: number, stored: number, gained: number, out: EndProbe): void {
+    const { theta, log, sum, friction: mu } = this
+    const last = outward > 0 ? this.tail : this.head
+    const end = outward > 0 ? this.head : this.tail
+    const u = Math.log(T)
     // Signed height of the slip line over the stored profile, at the corner just outside and just inside.
     let outer = s * (u - stored)
     let outerAngle = gained < 0 ? angle : (theta[last] as number)

@@ -28,17 +28,25 @@ const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[])
   call,
 }
 
+const isHelp = (word: string) => word === '--help' || word === '-h'
+
+/** What a command line prints that runs no verb: the overview, the help of a verb, the version. */
+function information([verb, ...rest]: readonly string[], version: string): string | undefined {
+  if (verb === '--version') return version
+  if (verb === undefined || verb === 'help' || isHelp(verb)) {
+    const [topic] = rest
+    return topic !== undefined && VERBS[topic] !== undefined ? helpOf(topic) : overview(version)
+  }
+  return Object.hasOwn(RUN, verb) && rest.some(isHelp) ? helpOf(verb) : undefined
+}
+
 /** Runs one command line and returns its exit code. Mistakes of the user are printed, one a line; a fault of the program is thrown. */
 export async function main(terminal: Terminal, args: readonly string[], version: string): Promise<Exit> {
   const [verb, ...rest] = args
-  if (verb === undefined || verb === '--help' || verb === '-h' || verb === 'help') {
-    terminal.out(rest[0] !== undefined && VERBS[rest[0]] !== undefined ? helpOf(rest[0]) : overview(version))
-    return verb === undefined ? EXIT.unusable : EXIT.holds
-  }
-  if (verb === '--version') {
-    terminal.out(version)
-    return EXIT.holds
-  }
+  const asked = information(args, version)
+  if (asked !== undefined) terminal.out(asked)
+  if (verb === undefined) return EXIT.unusable
+  if (asked !== undefined) return EXIT.holds
   const run = Object.hasOwn(RUN, verb) ? RUN[verb] : undefined
   if (run === undefined) {
     const near = nearName(verb, Object.keys(RUN))
@@ -46,10 +54,6 @@ export async function main(terminal: Terminal, args: readonly string[], version:
       `limbwright: ${verb} is not a verb.${near === undefined ? '' : ` Did you mean ${near}?`} Verbs: ${Object.keys(RUN).join(', ')}`,
     )
     return EXIT.unusable
-  }
-  if (rest.includes('--help') || rest.includes('-h')) {
-    terminal.out(helpOf(verb))
-    return EXIT.holds
   }
   try {
     return await run(terminal, rest)

@@ -65,45 +65,50 @@ export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: 
   const widest = Math.max(...ticksOf(xs.low, xs.high, 6).map((tick) => textWidth(plain(tick), SMALL)))
   const xTicks = ticksOf(xs.low, xs.high, Math.max(2, Math.min(6, Math.floor((right - left) / (widest + 10)))))
   const items: Item[] = [
-    {
-      kind: 'path',
-      line: 'thin',
-      points: [
-        [left, upper],
-        [left, base],
-        [right, base],
-      ],
-    },
-    {
-      kind: 'lines',
-      line: 'fine',
-      pieces: yTicks.map(
-        (tick) =>
-          [
-            [left - 4, to([xs.low, tick])[1]],
-            [left, to([xs.low, tick])[1]],
-          ] as const,
-      ),
-    },
-    {
-      kind: 'lines',
-      line: 'fine',
-      pieces: xTicks.map(
-        (tick) =>
-          [
-            [to([tick, ys.low])[0], base],
-            [to([tick, ys.low])[0], base + 4],
-          ] as const,
-      ),
-    },
-    ...yTicks.map((tick) => textAt([left - 6, to([xs.low, tick])[1] + 4], plain(tick), { anchor: 'end' })),
-    ...xTicks.map((tick) => textAt([to([tick, ys.low])[0], base + 15], plain(tick), { anchor: 'middle' })),
+    ...axes(
+      { left, right, base, upper },
+      xTicks.map((tick) => ({ tick, at: to([tick, ys.low])[0] })),
+      yTicks.map((tick) => ({ tick, at: to([xs.low, tick])[1] })),
+    ),
     textAt([MARGIN, top + 10], y.title),
     textAt([right, base + 30], x.title, { anchor: 'end' }),
     ...curves.flatMap((curve) => curveItems(curve, to)),
     ...placeLabels(labels, 'right', { x: right + GAP, top: upper, bottom: base, legend: [] }),
   ]
   return { items, height: ABOVE + tall + BELOW }
+}
+
+interface Tick {
+  readonly tick: number
+  readonly at: number
+}
+
+/** Both axes with their ticks and the numbers beside them. */
+function axes(
+  { left, right, base, upper }: { readonly left: number; readonly right: number; readonly base: number; readonly upper: number },
+  xTicks: readonly Tick[],
+  yTicks: readonly Tick[],
+): Item[] {
+  const corners: Point[] = [
+    [left, upper],
+    [left, base],
+    [right, base],
+  ]
+  const across = yTicks.map(({ at }): [Point, Point] => [
+    [left - 4, at],
+    [left, at],
+  ])
+  const upright = xTicks.map(({ at }): [Point, Point] => [
+    [at, base],
+    [at, base + 4],
+  ])
+  return [
+    { kind: 'path', line: 'thin', points: corners },
+    { kind: 'lines', line: 'fine', pieces: across },
+    { kind: 'lines', line: 'fine', pieces: upright },
+    ...yTicks.map(({ tick, at }) => textAt([left - 6, at + 4], plain(tick), { anchor: 'end' })),
+    ...xTicks.map(({ tick, at }) => textAt([at, base + 15], plain(tick), { anchor: 'middle' })),
+  ]
 }
 
 const labelOf = ({ label = [], ink = 'ink' }: Curve): Label => ({

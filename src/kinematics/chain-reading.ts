@@ -1,5 +1,5 @@
 import { readInputs, requireKeys } from '../formula/index.js'
-import { InputError, type Issue, Quantity, quantity, show } from '../units/index.js'
+import { InputError, type Issue, Quantity, quantity, refuse, show } from '../units/index.js'
 import type { ChainKernel } from './chain-kernel.js'
 import { type GivenJointValues, type InverseTarget, type JointEffort, type JointValue, TOOL_PUSH, type ToolPush } from './chain-values.js'
 
@@ -59,9 +59,7 @@ export function readValues(chain: ChainKernel, method: string, given: GivenJoint
 export function readNumbers(chain: ChainKernel, method: string, path: string, given: readonly number[]): Float64Array {
   const n = chain.joints
   if (!Array.isArray(given) || given.length !== n || !given.every(Number.isFinite))
-    throw new InputError(`kinematics.serialChain.${method}`, [
-      { path, given: show(given), accepts: `must be ${n} finite numbers, one a joint, in SI units` },
-    ])
+    refuse(`kinematics.serialChain.${method}`, path, given, `must be ${n} finite numbers, one a joint, in SI units`)
   return Float64Array.from(given)
 }
 

@@ -1,5 +1,5 @@
 import { type Given, type Inputs, readInputs, requireKeys, type Si } from '../formula/index.js'
-import { InputError, type Issue, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, issue, Quantity } from '../units/index.js'
 import { DriveCoupling } from './coupling.js'
 import { ThreeJointLeg } from './leg.js'
 import type { GivenAngles } from './leg-inputs.js'
@@ -148,9 +148,7 @@ function checkSources(where: string, given: readonly { readonly name: unknown }[
   const issues = sources.flatMap((source, k): Issue[] => {
     const { name } = given[k]!
     const found: Issue[] =
-      typeof name === 'string' && name !== ''
-        ? []
-        : [{ path: `sources[${k}].name`, given: show(name), accepts: 'must be a name for the table' }]
+      typeof name === 'string' && name !== '' ? [] : [issue(`sources[${k}].name`, name, 'must be a name for the table')]
     const foot = source.at === 'foot'
     for (const field of [...LEG_JOINTS, 'x', 'y', 'z'] as const) {
       const own = foot === (field === 'x' || field === 'y' || field === 'z')

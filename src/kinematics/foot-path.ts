@@ -1,5 +1,5 @@
 import { type Given, readInputs, type Si } from '../formula/index.js'
-import { type In, InputError, Quantity, quantity, show } from '../units/index.js'
+import { type In, InputError, issue, Quantity, quantity } from '../units/index.js'
 import { FOOT_PATH, FootPathKernel } from './foot-path-kernel.js'
 import { type Vector3, vectorOf } from './vectors.js'
 
@@ -95,7 +95,7 @@ export function footPath(given: FootPathSpecification): FootPath {
   if (without.length > 0)
     throw new InputError(
       where,
-      without.map((path) => ({ path, given: show(given[path]), accepts: 'is not an input beside swingPoints, which shape the swing' })),
+      without.map((path) => issue(path, given[path], 'is not an input beside swingPoints, which shape the swing')),
     )
   if (spec.dutyFactor === 1 && spec.stanceSweep > 0) {
     throw new InputError(where, [

@@ -27,46 +27,54 @@ export function legBranches(
   y: number,
   z: number,
 ): { readonly status: number; readonly branches: LegBranch[] } {
-  const { hipOffset: d, upperLink: l1, lowerLink: l2 } = leg
   const q = new Float64Array(3)
   const branches: LegBranch[] = []
-  const size = l1 + l2 + Math.abs(d)
-  const axisDistance = Math.hypot(y, z)
-  const sidewaysHipFree = d === 0 && axisDistance <= MEETING * size
+  const sidewaysHipFree = leg.hipOffset === 0 && Math.hypot(y, z) <= MEETING * sizeOf(leg)
   let status = REACHED
   for (const foot of [0, FOOT_ABOVE]) {
     for (const knee of [0, KNEE_BACKWARD]) {
       status = leg.jointAnglesInto(q, 0, x, y, z, foot + knee)
       if (status !== REACHED) return { status, branches }
-      const [q1, q2, q3] = q as unknown as [number, number, number]
-      const level = Math.abs(l1 * Math.cos(q2) + l2 * Math.cos(q2 + q3)) <= MEETING * size
-      const met = Math.abs(Math.sin(q3)) <= MEETING
-      if ((level && foot !== 0) || (met && knee !== 0)) continue
-      const hipFree = Math.hypot(l1 + l2 * Math.cos(q3), l2 * Math.sin(q3)) <= MEETING * size
-      const joints = [
-        ['sidewaysHip', sidewaysHipFree ? inRange(0, limits, 0) : q1, 0],
-        ['hip', hipFree ? inRange(0, limits, 1) : q2, 1],
-        ['knee', q3, 2],
-      ] as const
-      const angles = {} as Record<LegJoint, Quantity<'angle'>>
-      const beyondLimits: LegJoint[] = []
-      for (const [joint, angle, i] of joints) {
-        const fit = withinTurns(angle, limits[2 * i]!, limits[2 * i + 1]!)
-        if (Number.isNaN(fit)) beyondLimits.push(joint)
-        angles[joint] = new Quantity(Number.isNaN(fit) ? angle : fit, 'angle')
-      }
-      branches.push({
-        sidewaysHip: angles.sidewaysHip,
-        hip: angles.hip,
-        knee: angles.knee,
-        kneeBend: met ? (Math.cos(q3) > 0 ? 'straight' : 'folded') : knee === 0 ? 'forward' : 'backward',
-        foot: level ? 'level' : foot === 0 ? 'below' : 'above',
-        freeJoints: [...(sidewaysHipFree ? (['sidewaysHip'] as const) : []), ...(hipFree ? (['hip'] as const) : [])],
-        beyondLimits,
-      })
+      const branch = branchAt(leg, limits, q, { above: foot !== 0, backward: knee !== 0, sidewaysHipFree })
+      if (branch !== undefined) branches.push(branch)
     }
   }
   return { status, branches }
+}
+
+const sizeOf = ({ hipOffset, upperLink, lowerLink }: LegGeometryKernel) => upperLink + lowerLink + Math.abs(hipOffset)
+
+/** One way as the kernel's angles have it; absent where it meets another one that is given. */
+function branchAt(
+  leg: LegGeometryKernel,
+  limits: LimitsSi,
+  [q1, q2, q3]: Float64Array,
+  { above, backward, sidewaysHipFree }: { readonly above: boolean; readonly backward: boolean; readonly sidewaysHipFree: boolean },
+): LegBranch | undefined {
+  const { upperLink: l1, lowerLink: l2 } = leg
+  const near = MEETING * sizeOf(leg)
+  const level = Math.abs(l1 * Math.cos(q2!) + l2 * Math.cos(q2! + q3!)) <= near
+  const met = Math.abs(Math.sin(q3!)) <= MEETING
+  if ((level && above) || (met && backward)) return undefined
+  const hipFree = Math.hypot(l1 + l2 * Math.cos(q3!), l2 * Math.sin(q3!)) <= near
+  const angles = { sidewaysHip: sidewaysHipFree ? inRange(0, limits, 0) : q1!, hip: hipFree ? inRange(0, limits, 1) : q2!, knee: q3! }
+  const beyondLimits: LegJoint[] = []
+  const turned = (joint: LegJoint, i: number) => {
+    const fit = withinTurns(angles[joint], limits[2 * i]!, limits[2 * i + 1]!)
+    if (Number.isNaN(fit)) beyondLimits.push(joint)
+    return new Quantity(Number.isNaN(fit) ? angles[joint] : fit, 'angle')
+  }
+  const straight = Math.cos(q3!) > 0 ? 'straight' : 'folded'
+  const bent = backward ? 'backward' : 'forward'
+  return {
+    sidewaysHip: turned('sidewaysHip', 0),
+    hip: turned('hip', 1),
+    knee: turned('knee', 2),
+    kneeBend: met ? straight : bent,
+    foot: level ? 'level' : above ? 'above' : 'below',
+    freeJoints: [...(sidewaysHipFree ? (['sidewaysHip'] as const) : []), ...(hipFree ? (['hip'] as const) : [])],
+    beyondLimits,
+  }
 }
 
 /** A free joint's angle: zero, or the limit nearest to it. */

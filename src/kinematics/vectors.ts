@@ -1,4 +1,4 @@
-import { InputError, type Kind, type Note, Quantity, refuse, show } from '../units/index.js'
+import { InputError, type Kind, type Note, Quantity, refuse } from '../units/index.js'
 
 /** A vector in the leg's frame: x forward, y left, z up. */
 export interface Vector3<K extends Kind> {
@@ -75,5 +75,5 @@ export function mustBeMade(
   type: abstract new (...args: never[]) => object,
   maker: string,
 ): void {
-  if (!(value instanceof type)) throw new InputError(where, [{ path, given: show(value), accepts: `must be made by ${maker}` }])
+  if (!(value instanceof type)) refuse(where, path, value, `must be made by ${maker}`)
 }

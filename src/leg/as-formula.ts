@@ -1,5 +1,5 @@
 import { type Formula, formula, type Inputs } from '../formula/index.js'
-import { InputError, type Kind, oneOfNames, type Quantity, show } from '../units/index.js'
+import { InputError, type Kind, oneOfNames, type Quantity, refuse } from '../units/index.js'
 import { QuickLeg } from './assess/quick.js'
 import { appliesTo } from './cases/check.js'
 import { ALL_CASE_IDS, type CaseId, LOAD_CASES } from './cases/events.js'
@@ -127,13 +127,7 @@ function formulaOf(leg: Leg, { check, cases: given }: LegFormulaOptions, inputs:
 function known(check: string): void {
   const names = CHECKS.flatMap(({ id, scope }) => (scope === 'leg' ? [id] : [`${id} hip`, `${id} knee`]))
   if (names.includes(check)) return
-  throw new InputError('legFormula', [
-    {
-      path: 'check',
-      given: show(check),
-      accepts: oneOfNames(names, check),
-    },
-  ])
+  refuse('legFormula', 'check', check, oneOfNames(names, check))
 }
 
 /** Throws for a check that applies to none of the load cases. */

@@ -3,7 +3,7 @@ import type { LegModel } from './leg-model.js'
 import { driveOf, hasCord, JOINTS, type Joint } from './numbers.js'
 import { beltOrCordOf, SECOND_STAGE } from './second-stage.js'
 import { throughRatio } from './through-ratio.js'
-import type { caseState } from './what-if.js'
+import type { CaseState } from './what-if.js'
 import { windups } from './windup.js'
 
 type Both = (name: string, of: (joint: Joint) => number) => AngleErrorSource
@@ -24,7 +24,7 @@ const overCords = (leg: LegModel, of: (cord: Cord, joint: Joint) => number) => (
   cordsOf(leg, joint).reduce((sum, cord) => sum + cord.turns * of(cord, joint), 0)
 
 /** Windup of the drives, what friction keeps of it in cords, and free play where there is any. */
-export function windupSources(leg: LegModel, { joints }: ReturnType<typeof caseState>, both: Both): AngleErrorSource[] {
+export function windupSources(leg: LegModel, { joints }: CaseState, both: Both): AngleErrorSource[] {
   const all = JOINTS.every((joint) => hasCord(leg.x, joint)) && beltOrCordOf(leg.x)?.kind !== 'belt'
   const name = all ? 'cord windup' : 'windup of the drives'
   const plays = JOINTS.some((joint) => joints[joint].transmission.freePlay > 0)

@@ -1,4 +1,3 @@
-import { driveResonance } from '../capstan/index.js'
 import {
   type AngleErrorSource,
   cantileverToe,
@@ -14,18 +13,18 @@ import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import { drumSources, windupSources } from './drive-errors.js'
+import { type FootResonance, footResonance } from './foot-resonance.js'
 import { STANDARD_GRAVITY } from './gravity.js'
 import type { LegModel } from './leg-model.js'
 import { materialState } from './material-state.js'
 import { boxOf, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
-import { legInertia } from './plans/control-gains.js'
 import { poseOf } from './pose.js'
 import { type SidewaysGive, sidewaysGive } from './sideways-give.js'
 import { calculationFor, caseState } from './what-if.js'
 
 /** How well the foot of the standing leg keeps its place. */
-export interface FootResult {
+export interface FootResult extends FootResonance {
   /**
    * Error of the foot, cause by cause and together: windup of the drives at walking torque and the part that friction keeps, free play, rounding and accuracy of
    * the encoder, drums out of true, deflection of links and toes under the standing load.
@@ -51,19 +50,6 @@ export interface FootResult {
         readonly links: Vector3<'linearCompliance'>
       }
     | undefined
-  /** Resonances of each driven joint with the leg in the air; absent where no elastic part between rotor and joint is calculated. */
-  readonly resonance: {
-    readonly [J in Joint]:
-      | {
-          /** Resonance of the joint with its motor held. */
-          readonly motorLocked: Quantity<'frequency'>
-          /** Resonance of the joint against its free rotor. */
-          readonly motorFree: Quantity<'frequency'>
-        }
-      | undefined
-  }
-  /** Bandwidth that a controller on the motor side can usually reach: the slower joint's; absent without any resonance. */
-  readonly usableBandwidth: Quantity<'frequency'> | undefined
 }
 
 /** Position error, stiffness and resonance of the foot, leg standing, drives as stiff as they are at walking torque. */
@@ -118,31 +104,13 @@ export function footResult(leg: LegModel): FootResult {
       { name: 'toes under the standing load', at: 'foot', ...upright(toeGive(leg, weight)) },
     ],
   })
-  const resonanceOf = (joint: Joint) => {
-    const { stiffness, rotorAtJoint } = walk.joints[joint].transmission
-    if (stiffness === undefined) return undefined
-    return driveResonance.si({
-      stiffness: Math.max(stiffness, 1e-9),
-      loadInertia: legInertia(leg, joint),
-      reflectedInertia: rotorAtJoint,
-    })
-  }
-  const resonances = { hip: resonanceOf('hip'), knee: resonanceOf('knee') }
-  const frequencies = (joint: Joint) => {
-    const found = resonances[joint]
-    return found === undefined
-      ? undefined
-      : { motorLocked: new Quantity(found.motorLocked, 'frequency'), motorFree: new Quantity(found.motorFree, 'frequency') }
-  }
-  const bandwidths = JOINTS.flatMap((joint) => resonances[joint]?.usableBandwidth ?? [])
   return {
     error: { lines: error.lines, together: error.together },
     stiffness: stiff.stable ? stiff.free : undefined,
     deflection: stiff.stable ? stiff.deflection : undefined,
     sideways: sidewaysGive(leg, stiff.stable ? { all: 1 / stiff.free.y.si, links: stiff.shares.links.y.si } : undefined),
     shares: stiff.stable ? { drives: stiff.shares.drives, links: stiff.shares.links } : undefined,
-    resonance: { hip: frequencies('hip'), knee: frequencies('knee') },
-    usableBandwidth: bandwidths.length === 0 ? undefined : new Quantity(Math.min(...bandwidths), 'frequency'),
+    ...footResonance(leg, walk),
   }
 }
 

@@ -1,6 +1,6 @@
 import type { Input, Inputs, Property } from '../formula/index.js'
 import { materialNames } from '../materials/index.js'
-import { didYouMean, InputError, type Kind, Quantity, show } from '../units/index.js'
+import { didYouMean, InputError, issue, type Kind, Quantity } from '../units/index.js'
 import { QuickLeg } from './assess/quick.js'
 import type { Leg } from './document/describe.js'
 import { documentFields, type LegData } from './document/fields.js'
@@ -40,7 +40,7 @@ export function legInputs(leg: Leg, uncertain: readonly string[] | undefined): I
       'legFormula',
       unknown.map((path) => {
         const accepts = `must be one of the values with a range: ${paths.join(', ')}`
-        return { path: 'uncertain', given: show(path), accepts: `${accepts}${didYouMean(path, paths)}` }
+        return issue('uncertain', path, `${accepts}${didYouMean(path, paths)}`)
       }),
     )
   return withEarlierInputs(keepDefaults(all, uncertain), leg)

@@ -20,6 +20,7 @@ export { checkReserves, governingReserve, type QuickVerdict } from './assess/qui
 export type { Consequence } from './cases/check.js'
 export { ALL_CASE_IDS, CASE_IDS, type CaseId } from './cases/events.js'
 export type { CheckResult, Reliance, ReserveEnds } from './check-result.js'
+export type { FootResonance } from './foot-resonance.js'
 export type { FootResult } from './foot-result.js'
 export { verdictText } from './report/content.js'
 export { rankedTable, textReport } from './report/text.js'

@@ -1,4 +1,4 @@
-import { InputError, Quantity, show } from '../units/index.js'
+import { Quantity, refuse } from '../units/index.js'
 import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
@@ -12,7 +12,7 @@ export type End = 'pessimistic' | 'typical' | 'optimistic'
 /** Every quantity of a leg as its SI number: the form that sweeps vary. */
 export const legNumbers = (leg: Leg | LegData): LegNumbers => {
   if (typeof leg !== 'object' || leg === null || typeof leg.environment !== 'object')
-    throw new InputError('leg', [{ path: 'leg', given: show(leg), accepts: 'must be a leg as describeLeg returns it' }])
+    refuse('leg', 'leg', leg, 'must be a leg as describeLeg returns it')
   const { defaults: _, ...data } = leg as Leg
   rejectNotComputed(data)
   return si(data) as LegNumbers

@@ -1,20 +1,22 @@
-import { didYouMean, InputError, show } from '../units/index.js'
+import { didYouMean, InputError, issue, refuse } from '../units/index.js'
 import { ALL_CASE_IDS, type CaseId } from './cases/events.js'
 
 /** Throws for unknown options, because a misspelt one would silently have no effect. */
 export function knownOptions(where: string, given: unknown, names: readonly string[]): void {
   if (given === undefined) return
   if (typeof given !== 'object' || given === null || Array.isArray(given))
-    throw new InputError(where, [{ path: 'options', given: show(given), accepts: `must be a record with ${names.join(', ')}` }])
+    refuse(where, 'options', given, `must be a record with ${names.join(', ')}`)
   const surplus = Object.keys(given).filter((name) => !names.includes(name))
   if (surplus.length > 0)
     throw new InputError(
       where,
-      surplus.map((name) => ({
-        path: name,
-        given: show((given as Record<string, unknown>)[name]),
-        accepts: `is no option${didYouMean(name, names, ', ')}; options are ${names.join(', ')}`,
-      })),
+      surplus.map((name) =>
+        issue(
+          name,
+          (given as Record<string, unknown>)[name],
+          `is no option${didYouMean(name, names, ', ')}; options are ${names.join(', ')}`,
+        ),
+      ),
     )
 }
 
@@ -23,12 +25,11 @@ export function caseList(where: string, given: readonly CaseId[] | undefined): r
   if (given === undefined) return ALL_CASE_IDS
   const unknown = Array.isArray(given) ? given.filter((id) => !ALL_CASE_IDS.includes(id)) : [given]
   if (unknown.length > 0)
-    throw new InputError(where, [
-      {
-        path: 'cases',
-        given: show(unknown[0]),
-        accepts: `must be load cases among ${ALL_CASE_IDS.join(', ')}${typeof unknown[0] === 'string' ? didYouMean(unknown[0], ALL_CASE_IDS) : ''}`,
-      },
-    ])
+    refuse(
+      where,
+      'cases',
+      unknown[0],
+      `must be load cases among ${ALL_CASE_IDS.join(', ')}${typeof unknown[0] === 'string' ? didYouMean(unknown[0], ALL_CASE_IDS) : ''}`,
+    )
   return ALL_CASE_IDS.filter((id) => given.includes(id))
 }

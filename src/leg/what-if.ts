@@ -1,13 +1,10 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
 import type { LegModel } from './leg-model.js'
-import { airNamed, type DrivenJoint, drivenJoints, hasCord } from './numbers.js'
-import { boltTemperature, clampLoadAtTemperature } from './parts/bolts/clamp.js'
-import { retightened } from './parts/bolts/fields.js'
-import { preload as boltPreload } from './parts/bolts/values.js'
+import { type DrivenJoint, drivenJoints, hasCord } from './numbers.js'
 import { cycles, duration } from './parts/load/durations.js'
-import { airTemperature, day, days, season, stallTime, surroundings, walkingTime as walkedPerDay, wind } from './parts/load/fields.js'
-import { driveLoad, driveMotion, footForce, type JointMotion, jointMotion, stride, stroke } from './parts/motion/values.js'
+import { airTemperature } from './parts/load/fields.js'
+import { driveLoad, driveMotion, footForce, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
 import { rotorAtJoint } from './parts/motors/rotor.js'
 import { pinForce } from './parts/pins-and-bosses/loads.js'
@@ -52,7 +49,8 @@ function toEnd(calculation: LegCalculation, end: 'pessimistic' | 'optimistic'): 
   }
 }
 
-const at = (calculation: LegCalculation, names: { readonly [X in Index]?: string }): Named =>
+/** Instances of a leg by their names, with those that they imply. */
+export const at = (calculation: LegCalculation, names: { readonly [X in Index]?: string }): Named =>
   calculation.instances.implied(placeOf(calculation, { leg: 'leg', ...names }))
 
 /** What every transmission answers, under the largest torque of a load case. */
@@ -91,9 +89,13 @@ const driveAtPlace = (calculation: LegCalculation, where: Named) => {
     span,
   }
 }
-const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) => {
+const placeIn = (calculation: LegCalculation, id: CaseId, names: { readonly joint?: DrivenJoint } = {}): Named => {
   const { event, air, age } = LOAD_CASES[id]
-  const where = at(calculation, { joint, event, air, age })
+  return at(calculation, { ...names, event, air, age })
+}
+
+const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) => {
+  const where = placeIn(calculation, id, { joint })
   const cord = hasCord(calculation.document, joint) ? driveAtPlace(calculation, where) : undefined
   return {
     motion: calculation.get(jointMotion, where as never),
@@ -112,16 +114,18 @@ const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) =>
 /** One load case of a leg. */
 export function caseState(leg: LegModel, id: CaseId) {
   const calculation = calculationFor(leg)
-  const { event, air, age } = LOAD_CASES[id]
-  const where = at(calculation, { event, air, age }) as never
+  const where = placeIn(calculation, id) as never
   return {
-    motion: event === 'shelf' ? undefined : calculation.get(stride, where),
+    motion: LOAD_CASES[id].event === 'shelf' ? undefined : calculation.get(stride, where),
     joints: { hip: driveIn(calculation, id, 'hip'), knee: driveIn(calculation, id, 'knee') },
     air: calculation.get(airTemperature, where),
     duration: calculation.get(duration, where),
     cycles: calculation.get(cycles, where),
   }
 }
+
+/** One load case of a leg, worked out. */
+export type CaseState = ReturnType<typeof caseState>
 
 /** A driven joint of a leg in one load case. */
 export const jointState = (leg: LegModel, id: CaseId, joint: DrivenJoint) => driveIn(calculationFor(leg), id, joint)
@@ -159,77 +163,18 @@ function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveAsk, read:
   const here = where as never
   calculation.set(airTemperature, here, ask.air)
   const second = joint === 'knee' ? throughRatio(leg.x) : undefined
-  const knee = second === undefined ? undefined : at(calculation, { joint: SECOND_STAGE, event: 'walk', air: 'normal', age })
-  calculation.pin(driveLoad, here, Math.abs(torque))
-  if (knee !== undefined) calculation.pin(driveLoad, knee as never, Math.abs(torque * (second as number)))
-  calculation.pin(stroke, here, ask.stroke)
-  calculation.pin(footForce, here, ask.footForce)
+  const stageBehind = { joint: SECOND_STAGE, event: 'walk', air: 'normal', age }
+  const pins = [
+    [driveLoad, here, Math.abs(torque)],
+    ...(second === undefined ? [] : [[driveLoad, at(calculation, stageBehind) as never, Math.abs(torque * second)] as const]),
+    [stroke, here, ask.stroke],
+    [footForce, here, ask.footForce],
+  ] as const
+  for (const [of, place, x] of pins) calculation.pin(of as typeof stroke, place, x)
   try {
     return read(calculation, where)
   } finally {
-    calculation.unpin(driveLoad, here)
-    if (knee !== undefined) calculation.unpin(driveLoad, knee as never)
-    calculation.unpin(stroke, here)
-    calculation.unpin(footForce, here)
+    for (const [of, place] of pins) calculation.unpin(of as typeof stroke, place)
     calculation.restore(calculation.cell(airTemperature, here))
-  }
-}
-
-/** A motor under an imposed motion. */
-export interface HeatAsk {
-  readonly joint: DrivenJoint
-  readonly motion: JointMotion
-  readonly air: number
-  readonly wind: number
-  readonly heating: 'held' | 'moving'
-  /** How long it is held from cold; absent until temperatures are steady. */
-  readonly heldFor?: number
-}
-
-/** Temperatures and currents of a motor under an imposed motion. */
-export function heatAt(leg: LegModel, { joint, motion, air, wind: speed, heating, heldFor }: HeatAsk): typeof heat.holds {
-  const calculation = calculationFor(leg)
-  const event = heating === 'moving' ? 'walk' : heldFor === undefined ? 'stand' : 'stall'
-  const { environment } = leg.x
-  const hot = air === airNamed(leg.x, 'hot').temperature && speed === 0
-  const where = at(calculation, { joint, event, air: hot ? 'hot' : 'normalStill' })
-  const here = where as never
-  const leaves = [
-    [airTemperature, air],
-    [wind, speed],
-    [surroundings, environment.surroundings ?? air],
-    ...(heldFor === undefined ? [] : [[stallTime, heldFor] as const]),
-  ] as const
-  for (const [leaf, x] of leaves) calculation.set(leaf as typeof airTemperature, here, x)
-  calculation.pin(driveMotion, here, motion)
-  try {
-    return calculation.get(heat, here)
-  } finally {
-    calculation.unpin(driveMotion, here)
-    for (const [leaf] of leaves) calculation.restore(calculation.cell(leaf as typeof airTemperature, here))
-  }
-}
-
-/** Preload of the bolts of a group, and their clamp load some days after tightening: at a temperature while walking, walked on or not. */
-export function clampLoadAt(leg: LegModel, group: string) {
-  const calculation = calculationFor(leg)
-  const here = at(calculation, { boltGroup: group }) as never
-  const { walkingTime: usual } = leg.x.usage
-  return {
-    preload: calculation.get(boltPreload, here),
-    /** Not tightened again where it is not walked on. */
-    after: (dayCount: number, temperature: number, walkingTime = 0) => {
-      calculation.set(days, here, dayCount)
-      calculation.set(season, here, dayCount * calculation.get(day, here))
-      calculation.set(walkedPerDay, here, walkingTime)
-      if (walkingTime !== usual) calculation.set(retightened, here, false)
-      calculation.set(boltTemperature, here, temperature)
-      try {
-        return calculation.get(clampLoadAtTemperature, here)
-      } finally {
-        for (const leaf of [days, season, walkedPerDay, retightened, boltTemperature])
-          calculation.restore(calculation.cell(leaf as typeof days, here))
-      }
-    },
   }
 }

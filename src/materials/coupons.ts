@@ -1,5 +1,5 @@
 import { type Property, readInputs } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, readAt, refuse, show } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Kind, readAt, refuse } from '../units/index.js'
 import { propertyOf, type Reading, SHARES, sampled, WHERE } from './coupon-samples.js'
 import { unknownProperty, withProperties } from './own-properties.js'
 import { type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName } from './record.js'
@@ -50,7 +50,7 @@ export interface CouponMaterial {
 
 /** Lists what is not of the form that a set of coupons needs. */
 function shapeIssues({ name, basedOn, coupons, warm }: CouponMaterial): Issue[] {
-  const problem = (path: string, given: unknown, accepts: string): Issue => ({ path, given: show(given), accepts })
+  const problem = (path: string, given: unknown, accepts: string): Issue => issue(path, given, accepts)
   return [
     ...(typeof name === 'string' && name !== '' ? [] : [problem('name', name, 'must be text')]),
     ...(typeof basedOn === 'object' && basedOn !== null
@@ -138,7 +138,7 @@ function curveOf(warm: readonly WarmCoupons[], along: Property | undefined, read
     const celsius = kelvin - 273.15
     const before = points.at(-1) as [number, number, number, number]
     if (celsius <= before[0]) {
-      issues.push({ path: `warm[${i}].temperature`, given: show(temperature), accepts: `must rise, and lie above ${before[0]} °C` })
+      issues.push(issue(`warm[${i}].temperature`, temperature, `must rise, and lie above ${before[0]} °C`))
       return
     }
     // Strength that seems to rise with temperature is scatter: it is not counted.

@@ -1,5 +1,5 @@
 import { Property, type PropertyRecord } from '../formula/index.js'
-import { InputError, type Issue, type Kind, nearName, show } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind, nearName, show } from '../units/index.js'
 import { doubtsAbout, impossible } from './plausibility.js'
 import { type KindOf, type Material, type MaterialHead, PROPERTY_KINDS, type PropertyName, readProperty } from './record.js'
 import { checkOrder } from './record-checks.js'
@@ -7,14 +7,11 @@ import { checkOrder } from './record-checks.js'
 /** The issue of a name that is no property, with the nearest one that is. */
 export const unknownProperty = (path: string, name: string): Issue => {
   const near = nearName(String(name), Object.keys(PROPERTY_KINDS))
-  return {
+  return issue(
     path,
-    given: show(name),
-    accepts:
-      near === undefined
-        ? `must be one of ${Object.keys(PROPERTY_KINDS).join(', ')}`
-        : `is no property of a material, did you mean ${near}?`,
-  }
+    name,
+    near === undefined ? `must be one of ${Object.keys(PROPERTY_KINDS).join(', ')}` : `is no property of a material, did you mean ${near}?`,
+  )
 }
 
 /** Properties to put into a material: finished ones, or records to be read. */

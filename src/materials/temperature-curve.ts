@@ -1,5 +1,5 @@
 import type { Source } from '../formula/index.js'
-import { type Issue, show } from '../units/index.js'
+import { type Issue, issue } from '../units/index.js'
 import type { RangeEnd } from './range-ends.js'
 
 /** How strength or stiffness falls with temperature, as shares of the value at 23 °C. */
@@ -30,10 +30,12 @@ export function checkCurve(path: string, curve: TemperatureCurve | undefined, is
     const ordered = 0 <= low && low <= typical && typical <= high && high <= 1
     const falls = before === undefined || (celsius > before[0] && low <= before[1] && typical <= before[2] && high <= before[3])
     if (!ordered || !falls)
-      issues.push({
-        path: `${path}.points[${i}]`,
-        given: show([celsius, low, typical, high]),
-        accepts: 'temperatures must rise, shares fall, and low ≤ typical ≤ high lie from 0 to 1',
-      })
+      issues.push(
+        issue(
+          `${path}.points[${i}]`,
+          [celsius, low, typical, high],
+          'temperatures must rise, shares fall, and low ≤ typical ≤ high lie from 0 to 1',
+        ),
+      )
   })
 }

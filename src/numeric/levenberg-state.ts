@@ -45,19 +45,20 @@ export class FitState extends FitPoint {
     return { predicted, relativeStep, curved }
   }
 
+  /** First-order change of each residual along a step of the free parameters. */
+  private along(v: Float64Array): Float64Array {
+    const { n, m, free, jacobian } = this
+    return Float64Array.from({ length: m }, (_, i) => free.reduce((sum, j, c) => sum + jacobian[i * n + j]! * v[c]!, 0))
+  }
+
   /** Adds half the geodesic acceleration to the step `v`; true when it is too large beside the step. */
   private bend(factor: Float64Array, v: Float64Array): boolean {
     const { n, m, free, p, trial, jacobian, residuals, scale } = this
     const k = free.length
     const h = 0.1
     // A small change of the residuals needs no bend, and its second difference would be rounding.
-    let change = 0
-    for (let i = 0; i < m; i++) {
-      let along = 0
-      for (let c = 0; c < k; c++) along += jacobian[i * n + free[c]!]! * v[c]!
-      change += along * along
-    }
-    if (change < 1e-4 * this.sumOfSquares) return false
+    const along = this.along(v)
+    if (along.reduce((sum, x) => sum + x * x, 0) < 1e-4 * this.sumOfSquares) return false
     trial.set(p)
     for (let c = 0; c < k; c++) {
       const j = free[c]!
@@ -68,9 +69,7 @@ export class FitState extends FitPoint {
     if (!Number.isFinite(this.evaluate(trial, this.trialResiduals))) return true
     const bendBy = new Float64Array(k)
     for (let i = 0; i < m; i++) {
-      let along = 0
-      for (let c = 0; c < k; c++) along += jacobian[i * n + free[c]!]! * v[c]!
-      const second = (2 / h) * ((this.trialResiduals[i]! - residuals[i]!) / h - along)
+      const second = (2 / h) * ((this.trialResiduals[i]! - residuals[i]!) / h - along[i]!)
       for (let c = 0; c < k; c++) bendBy[c] = bendBy[c]! - jacobian[i * n + free[c]!]! * second
     }
     // The damped normal equations are RᵀR: two triangular solutions.

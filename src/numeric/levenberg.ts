@@ -120,6 +120,41 @@ function summarise(
   const rank = determined.filter(Boolean).length
   const degreesOfFreedom = m - rank
   const sigma = problem.sigma ?? (degreesOfFreedom > 0 ? Math.sqrt(state.sumOfSquares / degreesOfFreedom) : 0)
+  const { covariance, undetermined } = covarianceOf(free, n, sigma, { values, vectors, sizes, determined })
+  const standardErrors = new Float64Array(n)
+  for (let i = 0; i < n; i++) standardErrors[i] = Math.sqrt(covariance[i * n + i]!)
+  const smallest = Math.min(Infinity, ...values)
+  return {
+    parameters: state.p,
+    residuals: state.residuals,
+    sumOfSquares: state.sumOfSquares,
+    degreesOfFreedom,
+    sigma,
+    covariance,
+    standardErrors,
+    atLimit: Array.from({ length: n }, (_, i) => i).filter((i) => !free.includes(i)),
+    rank,
+    condition: k === 0 ? 1 : smallest > 0 ? largest / smallest : Infinity,
+    undetermined,
+    iterations,
+    evaluations: state.evaluations,
+    ended,
+  }
+}
+
+/** Covariance of all parameters, infinite for those along a direction that the residuals do not determine, and those directions. */
+function covarianceOf(
+  free: ArrayLike<number>,
+  n: number,
+  sigma: number,
+  {
+    values,
+    vectors,
+    sizes,
+    determined,
+  }: { readonly [name in 'values' | 'vectors' | 'sizes']: ArrayLike<number> } & { readonly determined: readonly boolean[] },
+) {
+  const k = free.length
   const covariance = new Float64Array(n * n)
   const undetermined: Undetermined[] = []
   const lost = new Set<number>()
@@ -150,23 +185,5 @@ function summarise(
     }
   }
   for (const i of lost) covariance[i * n + i] = Infinity
-  const standardErrors = new Float64Array(n)
-  for (let i = 0; i < n; i++) standardErrors[i] = Math.sqrt(covariance[i * n + i]!)
-  const smallest = Math.min(Infinity, ...values)
-  return {
-    parameters: state.p,
-    residuals: state.residuals,
-    sumOfSquares: state.sumOfSquares,
-    degreesOfFreedom,
-    sigma,
-    covariance,
-    standardErrors,
-    atLimit: Array.from({ length: n }, (_, i) => i).filter((i) => !free.includes(i)),
-    rank,
-    condition: k === 0 ? 1 : smallest > 0 ? largest / smallest : Infinity,
-    undetermined,
-    iterations,
-    evaluations: state.evaluations,
-    ended,
-  }
+  return { covariance, undetermined }
 }

@@ -47,6 +47,23 @@ export function bracketRoot(f: ScalarFunction, lo: number, hi: number, options: 
   return brent(f, lo, fLo, hi, fHi, options)
 }
 
+/** The step from b to the root by secant or inverse quadratic interpolation; NaN where that is no good place. */
+function interpolatedStep(a: number, fa: number, b: number, fb: number, c: number, fc: number, tolerance: number, last: number): number {
+  const middle = 0.5 * (c - b)
+  const s = fb / fa
+  let p = 2 * middle * s
+  let q = 1 - s
+  if (a !== c) {
+    const r = fa / fc
+    const t = fb / fc
+    p = s * (2 * middle * r * (r - t) - (b - a) * (t - 1))
+    q = (r - 1) * (t - 1) * (s - 1)
+  }
+  if (p > 0) q = -q
+  else p = -p
+  return 2 * p < Math.min(3 * middle * q - Math.abs(tolerance * q), Math.abs(last * q)) ? p / q : Number.NaN
+}
+
 /** Brent's iteration from a bracket whose end values are already known. */
 function brent(f: ScalarFunction, lo: number, fLo: number, hi: number, fHi: number, options: RootOptions): number {
   const { xTolerance = 0, fTolerance = 0, maxEvaluations = 200 } = options
@@ -82,27 +99,9 @@ function brent(f: ScalarFunction, lo: number, fLo: number, hi: number, fHi: numb
       step = middle
       stepBefore = middle
     } else {
-      const s = fb / fa
-      let p: number
-      let q: number
-      if (a === c) {
-        p = 2 * middle * s
-        q = 1 - s
-      } else {
-        const r = fa / fc
-        const t = fb / fc
-        p = s * (2 * middle * r * (r - t) - (b - a) * (t - 1))
-        q = (r - 1) * (t - 1) * (s - 1)
-      }
-      if (p > 0) q = -q
-      else p = -p
-      if (2 * p < Math.min(3 * middle * q - Math.abs(tolerance * q), Math.abs(stepBefore * q))) {
-        stepBefore = step
-        step = p / q
-      } else {
-        step = middle
-        stepBefore = middle
-      }
+      const next = interpolatedStep(a, fa, b, fb, c, fc, tolerance, stepBefore)
+      stepBefore = Number.isNaN(next) ? middle : step
+      step = Number.isNaN(next) ? middle : next
     }
     a = b
     fa = fb

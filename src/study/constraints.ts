@@ -1,5 +1,5 @@
 import { type AnyFormula, reader, type Scalar } from '../formula/index.js'
-import { type Issue, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
+import { type Issue, issue, type Kind, oneOfNames, Quantity, show } from '../units/index.js'
 import { scalarOutputs } from './path.js'
 import { spreadKind } from './show.js'
 
@@ -24,11 +24,7 @@ export function outputNamed(formula: AnyFormula, name: unknown, path: string, is
   const found = outputs.find((output) => output.name === name)
   if (found !== undefined) return found
   const names = outputs.map((output) => output.name)
-  issues.push({
-    path,
-    given: show(name),
-    accepts: oneOfNames(names, name),
-  })
+  issues.push(issue(path, name, oneOfNames(names, name)))
   return undefined
 }
 
@@ -42,7 +38,7 @@ export function limitsOf(formula: AnyFormula, constraints: Record<string, unknow
     const equality = equals !== undefined && min === undefined && max === undefined
     const range = equals === undefined && within === undefined && (min !== undefined || max !== undefined)
     if (surplus.length > 0 || !(equality || range)) {
-      issues.push({ path: `constraints.${name}`, given: show(given), accepts: 'must be { min }, { max }, both, or { equals, within }' })
+      issues.push(issue(`constraints.${name}`, given, 'must be { min }, { max }, both, or { equals, within }'))
       return []
     }
     return equality ? equalityOf(output, equals, within, issues) : rangeOf(output, min, max, issues)
@@ -79,11 +75,7 @@ function equalityOf({ name, kind }: Output, equals: unknown, within: unknown, is
       : (reader({ kind: spread, above: 0 } as Scalar)(within, `constraints.${name}.within`, issues) as number)
   if (issues.length > before) return []
   if (!(tolerance > 0)) {
-    issues.push({
-      path: `constraints.${name}.within`,
-      given: show(within),
-      accepts: 'must be given: an output equals zero only to within a tolerance',
-    })
+    issues.push(issue(`constraints.${name}.within`, within, 'must be given: an output equals zero only to within a tolerance'))
     return []
   }
   const scale = Math.abs(value) || Number.NaN

@@ -1,6 +1,6 @@
 import { onlyKeys } from '../formula/index.js'
 import { choleskyFactor } from '../numeric/index.js'
-import { InputError, type Issue, refuse, show } from '../units/index.js'
+import { InputError, type Issue, issue, refuse } from '../units/index.js'
 
 /** What rounding leaves of the pivot of an input that others determine. */
 const ROUNDING = 1e-12
@@ -31,13 +31,9 @@ export function correlationFactor(
     const { between, coefficient } = each
     const [i = -1, j = -1] = Array.isArray(between) ? between.map((path) => paths.indexOf(path)) : []
     if (i < 0 || j < 0 || i === j)
-      issues.push({
-        path: `correlations[${k}].between`,
-        given: show(between),
-        accepts: `must be two of the uncertain inputs ${paths.join(', ')}`,
-      })
+      issues.push(issue(`correlations[${k}].between`, between, `must be two of the uncertain inputs ${paths.join(', ')}`))
     else if (!(coefficient >= -1 && coefficient <= 1))
-      issues.push({ path: `correlations[${k}].coefficient`, given: show(coefficient), accepts: 'must be a number from -1 to 1' })
+      issues.push(issue(`correlations[${k}].coefficient`, coefficient, 'must be a number from -1 to 1'))
     else {
       matrix[i * n + j] = coefficient
       matrix[j * n + i] = coefficient

@@ -1,5 +1,5 @@
 import { onlyKeys, reader, type Scalar } from '../formula/index.js'
-import { type Issue, type Kind, show } from '../units/index.js'
+import { type Issue, issue, type Kind } from '../units/index.js'
 import type { Design, Range } from './design-choice.js'
 import { checkWhole } from './options.js'
 
@@ -18,30 +18,32 @@ const NO_AXIS: Axis = { count: 0, value: () => 0, at: () => 0 }
 export function axisOf(path: string, scalar: Scalar, given: unknown, design: Design, issues: Issue[]): Axis {
   // Limits of the record hold for every value that will be run; between two ends they hold because a range is monotone.
   const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)
-  const number = (where: string, x: unknown) => read(x, where, issues) as number
-  const range = given as Range<Kind> | null
-  const isRange = typeof range === 'object' && range !== null && 'from' in range && 'to' in range
-  if (!isRange) {
-    if (!Array.isArray(given) || given.length === 0 || typeof design === 'object') {
-      const wanted =
-        typeof design === 'object'
-          ? 'must be a range { from, to }: sampled designs take no lists'
-          : 'must be a list of values or a range { from, to, count }'
-      issues.push({ path: `over.${path}`, given: show(given), accepts: wanted })
-      return NO_AXIS
-    }
+  const number: ReadNumber = (where, x) => read(x, where, issues) as number
+  const isRange = typeof given === 'object' && given !== null && 'from' in given && 'to' in given
+  if (isRange) return rangeAxis(path, given as Range<Kind>, design, number, issues)
+  if (Array.isArray(given) && given.length > 0 && typeof design !== 'object') {
     const values = given.map((x, i) => number(`over.${path}[${i}]`, x))
     return { count: values.length, value: (i) => values[i] as number, at: () => 0 }
   }
+  const wanted =
+    typeof design === 'object'
+      ? 'must be a range { from, to }: sampled designs take no lists'
+      : 'must be a list of values or a range { from, to, count }'
+  issues.push(issue(`over.${path}`, given, wanted))
+  return NO_AXIS
+}
+
+type ReadNumber = (where: string, x: unknown) => number
+
+function rangeAxis(path: string, range: Range<Kind>, design: Design, number: ReadNumber, issues: Issue[]): Axis {
   const fields = typeof design === 'object' ? ['from', 'to', 'spacing'] : ['from', 'to', 'count', 'spacing']
   onlyKeys(`over.${path}`, range, fields, issues)
   const from = number(`over.${path}.from`, range.from)
   const to = number(`over.${path}.to`, range.to)
   const log = range.spacing === 'log'
   if (range.spacing !== undefined && range.spacing !== 'linear' && !log)
-    issues.push({ path: `over.${path}.spacing`, given: show(range.spacing), accepts: 'must be one of linear, log' })
-  if (log && !(from > 0 && to > 0))
-    issues.push({ path: `over.${path}`, given: show(given), accepts: 'a range of constant ratio must be above zero' })
+    issues.push(issue(`over.${path}.spacing`, range.spacing, 'must be one of linear, log'))
+  if (log && !(from > 0 && to > 0)) issues.push(issue(`over.${path}`, range, 'a range of constant ratio must be above zero'))
   const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
   if (typeof design === 'object') return { count: 0, value: () => 0, at }
   const count = range.count ?? 0

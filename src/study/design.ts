@@ -1,6 +1,6 @@
 import { type AnyFormula, onlyKeys, type Scalar } from '../formula/index.js'
 import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
-import { InputError, type Issue, type Kind, show } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind } from '../units/index.js'
 import { type Axis, axisOf, MOST_VALUES } from './design-axis.js'
 import type { Design } from './design-choice.js'
 import { checkSeed } from './options.js'
@@ -28,7 +28,7 @@ export interface Plan {
 export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknown>>, design: Design): Plan {
   const issues: Issue[] = []
   const paths = Object.keys(over ?? {})
-  if (paths.length === 0) issues.push({ path: 'over', given: show(over), accepts: 'must name at least one input to vary' })
+  if (paths.length === 0) issues.push(issue('over', over, 'must name at least one input to vary'))
   const scalars = paths.map((path) => scalarAt(formula, path))
   const kinds = scalars.map(({ kind }) => kind)
   const axes = paths.map((path, i) => axisOf(path, scalars[i] as Scalar, over[path], design, issues))
@@ -42,57 +42,60 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
   const sampled = typeof design === 'object' ? sampledCount(design, paths.length, issues) : 0
   if (issues.length > 0) throw new InputError('sweep', issues)
 
-  if (design === 'list')
-    return {
-      design,
-      paths,
-      kinds,
-      rows: axes[0]?.count as number,
-      ...byRow(paths.length, (row, into) => {
-        for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).value(row)
-      }),
-    }
-  if (design === 'grid') {
-    const rows = axes.reduce((product, axis) => product * axis.count, 1)
-    // How many rows a value of each input stands for: the last input varies fastest.
-    const repeats = axes.map((_, i) => axes.slice(i + 1).reduce((product, axis) => product * axis.count, 1))
-    if (rows > Number.MAX_SAFE_INTEGER)
-      throw new InputError('sweep', [
-        { path: 'over', given: `${rows} rows`, accepts: 'must make rows that can be counted one by one, at most 9e15 of them' },
-      ])
-    // Made when the first column is filled: a sweep that is too large has no columns.
-    let made: Float64Array[] | undefined
-    const values = () => {
-      made ??= axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))
-      return made
-    }
-    const gridValue = (i: number, row: number) =>
-      (axes[i] as Axis).value(Math.floor(row / (repeats[i] as number)) % (axes[i] as Axis).count)
-    return {
-      design,
-      paths,
-      kinds,
-      rows,
-      fill: (row, into) => {
-        for (let i = 0; i < axes.length; i++) into[i] = gridValue(i, row)
-      },
-      fillColumns: (from, to, into) => {
-        for (let i = 0; i < axes.length; i++) {
-          const column = into[i] as Float64Array
-          const repeat = repeats[i] as number
-          const own = values()[i] as Float64Array
-          fillRuns(column, own, repeat, from, to - from)
-        }
-      },
-    }
+  const given = { design, paths, kinds }
+  if (design === 'list') return { ...given, ...listRows(axes) }
+  return { ...given, ...(design === 'grid' ? gridRows(axes) : sampledRows(axes, design, sampled)) }
+}
+
+type Rows = Pick<Plan, 'rows' | 'fill' | 'fillColumns'>
+
+/** Row by row through lists of equal length. */
+const listRows = (axes: readonly Axis[]): Rows => ({
+  rows: axes[0]?.count as number,
+  ...byRow(axes.length, (row, into) => {
+    for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).value(row)
+  }),
+})
+
+/** Every value with every other: the last input varies fastest. */
+function gridRows(axes: readonly Axis[]): Rows {
+  const rows = axes.reduce((product, axis) => product * axis.count, 1)
+  // How many rows a value of each input stands for.
+  const repeats = axes.map((_, i) => axes.slice(i + 1).reduce((product, axis) => product * axis.count, 1))
+  if (rows > Number.MAX_SAFE_INTEGER)
+    throw new InputError('sweep', [
+      { path: 'over', given: `${rows} rows`, accepts: 'must make rows that can be counted one by one, at most 9e15 of them' },
+    ])
+  // Made when the first column is filled: a sweep that is too large has no columns.
+  let made: Float64Array[] | undefined
+  const values = () => {
+    made ??= axes.map((axis) => Float64Array.from({ length: axis.count }, (_, k) => axis.value(k)))
+    return made
   }
-  const pointAt = 'sobol' in design ? sobolPoints(paths.length, design.seed) : latinPoints(design.latinHypercube, paths.length, design.seed)
-  const point = new Float64Array(paths.length)
+  return {
+    rows,
+    fill: (row, into) => {
+      for (let i = 0; i < axes.length; i++) {
+        const { count, value } = axes[i] as Axis
+        into[i] = value(Math.floor(row / (repeats[i] as number)) % count)
+      }
+    },
+    fillColumns: (from, to, into) => {
+      for (let i = 0; i < axes.length; i++)
+        fillRuns(into[i] as Float64Array, values()[i] as Float64Array, repeats[i] as number, from, to - from)
+    },
+  }
+}
+
+/** Points of a sampled design, each within the ranges. */
+function sampledRows(axes: readonly Axis[], design: Exclude<Design, string>, rows: number): Rows {
+  const pointAt = 'sobol' in design ? sobolPoints(axes.length, design.seed) : latinPoints(design.latinHypercube, axes.length, design.seed)
+  const point = new Float64Array(axes.length)
   const fill = (row: number, into: Float64Array) => {
     pointAt(row, point)
     for (let i = 0; i < axes.length; i++) into[i] = (axes[i] as Axis).at(point[i] as number)
   }
-  return { design, paths, kinds, rows: sampled, ...byRow(paths.length, fill) }
+  return { rows, ...byRow(axes.length, fill) }
 }
 
 /** Runs shorter than this are written one by one: a call for each of them would cost more. */
@@ -158,7 +161,7 @@ function sampledCount(design: Exclude<Design, string>, dimensions: number, issue
       : ['latinHypercube', design.latinHypercube, Math.floor(MOST_VALUES / dimensions)]
   onlyKeys('design', design, [name, 'seed'], issues)
   if (!(Number.isInteger(count) && count >= 1 && count <= most))
-    issues.push({ path: `design.${name}`, given: show(count), accepts: `must be a whole number of rows from 1 to ${most}` })
+    issues.push(issue(`design.${name}`, count, `must be a whole number of rows from 1 to ${most}`))
   const needed = name === 'latinHypercube' || design.seed !== undefined
   if (needed) checkSeed(design.seed, issues, 'design.seed')
   if (dimensions > SOBOL_DIMENSIONS)

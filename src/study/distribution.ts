@@ -1,4 +1,4 @@
-import { type In, type Issue, type Kind, readAt, show } from '../units/index.js'
+import { type In, type Issue, issue, type Kind, readAt } from '../units/index.js'
 import { lognormalScatter, normalScatter, type Scatter, triangularScatter, truncatedScatter, uniformScatter } from './scatter.js'
 
 /** What a spread of a kind is given in: a temperature spreads by a temperature difference. */
@@ -73,7 +73,7 @@ export const isDistribution = (given: unknown): given is Distribution =>
 export function scatterOf(given: Distribution, kind: Kind, path: string, issues: Issue[]): Scatter | undefined {
   const before = issues.length
   const number = (x: unknown, of: Kind, where: string): number => readAt(where, of, x, issues)
-  const refuse = (x: unknown, accepts: string) => void issues.push({ path, given: show(x), accepts })
+  const refuse = (x: unknown, accepts: string) => void issues.push(issue(path, x, accepts))
   // A hole in the list is a missing value, which `map` would skip.
   const at = Array.from(given.at, (x, i) => number(x, kind, `${path}.${given.distribution}[${i}]`))
   if (at.length !== POINTS[given.distribution]) refuse(given.at, `must be made by ${given.distribution}(…), with its values`)
@@ -81,29 +81,41 @@ export function scatterOf(given: Distribution, kind: Kind, path: string, issues:
     given.distribution === 'normal' ? number(given.spread, kind === 'temperature' ? 'temperatureDifference' : kind, `${path}.normal[1]`) : 0
   const inner = given.distribution === 'truncated' && given.of !== undefined ? scatterOf(given.of, kind, path, issues) : undefined
   if (issues.length > before) return undefined
+  const made = madeOf(given, { at, spread, inner }, kind)
+  return 'accepts' in made ? refuse(made.given, made.accepts) : made
+}
+
+/** The distribution, or what is wrong with its values. */
+function madeOf(
+  given: Distribution,
+  { at, spread, inner }: { readonly at: readonly number[]; readonly spread: number; readonly inner: Scatter | undefined },
+  kind: Kind,
+): Scatter | { readonly given: unknown; readonly accepts: string } {
   const [a = Number.NaN, b = Number.NaN, c = Number.NaN] = at
   switch (given.distribution) {
     case 'normal':
-      if (spread > 0) return normalScatter(a, spread, kind)
-      return refuse(given.spread, 'a standard deviation must be above zero')
+      return spread > 0 ? normalScatter(a, spread, kind) : { given: given.spread, accepts: 'a standard deviation must be above zero' }
     case 'lognormal': {
       const { factor } = given
-      if (!(a > 0)) return refuse(given.at[0], 'the median of a lognormal distribution must be above zero')
+      if (!(a > 0)) return { given: given.at[0], accepts: 'the median of a lognormal distribution must be above zero' }
       if (!(typeof factor === 'number' && factor > 1 && Number.isFinite(factor)))
-        return refuse(factor, 'the factor of a lognormal distribution must be a number above 1')
+        return { given: factor, accepts: 'the factor of a lognormal distribution must be a number above 1' }
       return lognormalScatter(a, factor, kind)
     }
     case 'uniform':
-      if (a < b) return uniformScatter(a, b, kind)
-      return refuse(given.at, 'must be a lower and a higher end')
+      return a < b ? uniformScatter(a, b, kind) : { given: given.at, accepts: 'must be a lower and a higher end' }
     case 'triangular':
       if (a <= b && b <= c && a < c) return triangularScatter(a, b, c, kind)
-      return refuse(given.at, 'must be a low end, the likeliest value between, and a high end')
+      return { given: given.at, accepts: 'must be a low end, the likeliest value between, and a high end' }
     default:
-      if (inner === undefined) return refuse(given.of, 'must be a distribution to cut')
-      if (!(a < b)) return refuse(given.at, 'must be a lower and a higher end')
-      if (!(inner.below(b) - inner.below(a) > 1e-9))
-        return refuse(given.at, 'must be ends between which the distribution has something left')
-      return truncatedScatter(inner, a, b, kind)
+      return cutAt(given, inner, a, b, kind)
   }
+}
+
+function cutAt(given: Distribution, inner: Scatter | undefined, a: number, b: number, kind: Kind) {
+  if (inner === undefined) return { given: given.of, accepts: 'must be a distribution to cut' }
+  if (!(a < b)) return { given: given.at, accepts: 'must be a lower and a higher end' }
+  if (!(inner.below(b) - inner.below(a) > 1e-9))
+    return { given: given.at, accepts: 'must be ends between which the distribution has something left' }
+  return truncatedScatter(inner, a, b, kind)
 }

@@ -50,7 +50,8 @@ export function evolve(
   const first = Array.from({ length: size }, () => problem.run(Float64Array.from(problem.low, (_, i) => anew(problem, i, random))))
   let population = first
   let used = size
-  const crossover = problem.goals > 1 ? new Crossover() : undefined
+  const several = problem.goals > 1
+  const crossover = several ? new Crossover() : undefined
   let archive: Candidate[] = []
   const slackAt = problem.equalities ? relaxation(first, evaluations) : () => 0
   let earlier: Candidate[] | undefined
@@ -61,26 +62,24 @@ export function evolve(
     used += size
     crossover?.learn(children.map((child, p) => dominates(child, population[p] as Candidate)))
     population = survivors(population, children, problem.goals, slackAt(used))
-    if (problem.goals > 1) {
-      archive = merged(archive, children)
-      // Thinned seldom, because it is slow.
-      if (archive.length > 2 * ARCHIVE * size) archive = truncatedFronts(archive, ARCHIVE * size)
-    }
+    if (several) archive = kept(merged(archive, children), ARCHIVE * size)
     progress?.(used, evaluations, bestOf(population))
     // While constraints are relaxed, a population that keeps none of them is at no end.
-    if (problem.goals === 1)
-      settled = hasConverged(population, problem, tolerance) && (slackAt(used) === 0 || bestOf(population).violation === 0)
+    if (!several) settled = hasConverged(population, problem, tolerance) && (slackAt(used) === 0 || isFeasible(population))
     else if (earlier === undefined && used >= 0.75 * evaluations) earlier = fronts(population)[0]
   }
-  if (problem.goals > 1)
-    settled =
-      earlier !== undefined && bestOf(population).violation === 0 && movement(earlier, fronts(population)[0] as Candidate[]) <= MOVED
-  const front = truncatedFronts(merged(archive, population), ARCHIVE * size)
-  return { population: problem.goals > 1 && front.length > 0 ? front : population, first, used, settled }
+  if (earlier !== undefined) settled = isFeasible(population) && movement(earlier, fronts(population)[0] as Candidate[]) <= MOVED
+  const front = several ? truncatedFronts(merged(archive, population), ARCHIVE * size) : []
+  return { population: front.length > 0 ? front : population, first, used, settled }
 }
+
+const isFeasible = (population: readonly Candidate[]) => bestOf(population).violation === 0
 
 /** Candidates of a front that are kept, for each one of the population. */
 const ARCHIVE = 2
+
+/** The fronts of an archive that has grown to twice its size. Seldom, because it is slow. */
+const kept = (archive: Candidate[], size: number) => (archive.length > 2 * size ? truncatedFronts(archive, size) : archive)
 
 /** The candidates that keep all constraints and that none dominates, of an archive of such and new ones. */
 function merged(archive: readonly Candidate[], found: readonly Candidate[]): Candidate[] {

@@ -1,5 +1,5 @@
 import { type AnyFormula, onlyKeys, reader, type Scalar } from '../formula/index.js'
-import { type Issue, show } from '../units/index.js'
+import { type Issue, issue } from '../units/index.js'
 import type { Parameter } from './fit-search.js'
 import { limitsOf, outputOf } from './model.js'
 
@@ -21,8 +21,7 @@ export function parameterOf(path: string, scalar: Scalar, guess: unknown, issues
   // An open limit is left by a hair, so that the kernel is never run where its record forbids it.
   const low = full.low === undefined ? open(scalar.above, 1, limits.low) : number(full.low, '.low')
   const high = full.high === undefined ? open(scalar.below, -1, limits.high) : number(full.high, '.high')
-  if (start < low || start > high)
-    issues.push({ path: `parameters.${path}.start`, given: show(full.start), accepts: 'must lie between its low and high' })
+  if (start < low || start > high) issues.push(issue(`parameters.${path}.start`, full.start, 'must lie between its low and high'))
   return { path, kind: scalar.kind, start, low, high }
 }
 
@@ -32,7 +31,7 @@ export function columnOf(given: unknown, scalar: Scalar, path: string, issues: I
   if (Array.isArray(given)) return Float64Array.from(given, (x, i) => read(x, `${path}[${i}]`, issues) as number)
   const { unit, values } = (given ?? {}) as { unit?: unknown; values?: ArrayLike<unknown> }
   if (typeof unit !== 'string' || typeof values !== 'object' || values === null || typeof values.length !== 'number') {
-    issues.push({ path, given: show(given), accepts: "must be a list of values, or { unit: 'N', values: [...] }" })
+    issues.push(issue(path, given, "must be a list of values, or { unit: 'N', values: [...] }"))
     return new Float64Array(0)
   }
   onlyKeys(path, given, ['unit', 'values'], issues)

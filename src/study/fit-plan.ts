@@ -1,5 +1,5 @@
 import type { AnyFormula, Inputs, Output } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, oneOfNames, Quantity, show, type UnitOf } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Kind, oneOfNames, Quantity, type UnitOf } from '../units/index.js'
 import { columnOf, measuredOf, parameterOf } from './fit-columns.js'
 import type { FitProblem, Parameter } from './fit-search.js'
 import { type Model, modelOf } from './model.js'
@@ -88,7 +88,7 @@ export function readFit(formula: AnyFormula, plan: FitPlan<Inputs, Output>): { r
   optionIssues(plan as never, readings.length, issues)
   const { deviation, weights, starts = 1, loss = 'squares' } = plan
   if (deviation !== undefined && (deviation.kind !== spreadKind(output.kind) || !(deviation.si > 0)))
-    issues.push({ path: 'deviation', given: show(deviation), accepts: `must be a ${spreadKind(output.kind)} above zero` })
+    issues.push(issue('deviation', deviation, `must be a ${spreadKind(output.kind)} above zero`))
   let nominal: unknown = fixed
   for (const { path, kind, start } of parameters) nominal = withValueAt(nominal, path, new Quantity(start, kind))
   for (const { path, kind, values } of columns) nominal = withValueAt(nominal, path, new Quantity(values[0] ?? 0, kind))
@@ -142,8 +142,7 @@ function predictor(model: Model, count: number, columns: readonly { readonly val
 function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<never, never>, readings: number, issues: Issue[]): void {
   if (confidence !== undefined) checkShare('confidence', confidence, issues)
   const choice = (path: string, given: unknown, options: readonly string[]) => {
-    if (given !== undefined && !options.includes(given as string))
-      issues.push({ path, given: show(given), accepts: oneOfNames(options, given) })
+    if (given !== undefined && !options.includes(given as string)) issues.push(issue(path, given, oneOfNames(options, given)))
   }
   choice('loss', loss, ['squares', 'huber'])
   choice('intervals', intervals, ['linear', 'profile'])
@@ -157,7 +156,7 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
   if (weights === undefined) return
   const all = Array.from(typeof weights === 'object' && weights !== null ? weights : [])
   const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))
-  if (bad >= 0) issues.push({ path: `weights[${bad}]`, given: show(all[bad]), accepts: 'must be a number above zero' })
+  if (bad >= 0) issues.push(issue(`weights[${bad}]`, all[bad], 'must be a number above zero'))
   else if (all.length !== readings)
     issues.push({ path: 'weights', given: `${all.length} values`, accepts: `must have one value for each of ${readings} readings` })
 }

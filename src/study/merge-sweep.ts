@@ -1,4 +1,4 @@
-import { InputError, type Issue, show } from '../units/index.js'
+import { InputError, type Issue, issue, refuse, show } from '../units/index.js'
 import { decoded, digest, type FileContent, type FileHeader, fits, putInto, readContent } from './block-file.js'
 import { node } from './node.js'
 import { blocksOf, type SweepJob } from './run-sweep.js'
@@ -20,9 +20,9 @@ export async function mergeSweep(job: SweepJob, files: readonly string[]): Promi
   let shape: FileHeader | undefined
   for (const [i, file] of files.entries()) {
     const content = await contentOf(file, `files[${i}]`)
-    const issue = differs(content.header, shape, { plan, rows: job.rows }, String(files[0]))
-    if (issue !== undefined) {
-      issues.push({ path: `files[${i}]`, given: show(file), accepts: issue })
+    const difference = differs(content.header, shape, { plan, rows: job.rows }, String(files[0]))
+    if (difference !== undefined) {
+      issues.push(issue(`files[${i}]`, file, difference))
       continue
     }
     shape ??= content.header as FileHeader
@@ -34,8 +34,7 @@ export async function mergeSweep(job: SweepJob, files: readonly string[]): Promi
       seen.add(block)
     }
   }
-  if (shape === undefined && issues.length === 0)
-    issues.push({ path: 'files', given: show(files), accepts: 'must name the file of every part' })
+  if (shape === undefined && issues.length === 0) issues.push(issue('files', files, 'must name the file of every part'))
   if (shape !== undefined) issues.push(...missingBlocks(job.rows, shape, seen, damaged))
   if (issues.length > 0) throw new InputError('mergeSweep', issues)
   return new Table(job.id, columns, job.rows)
@@ -44,7 +43,7 @@ export async function mergeSweep(job: SweepJob, files: readonly string[]): Promi
 async function contentOf(file: string, path: string): Promise<FileContent> {
   const { open } = await node('node:fs/promises')
   const handle = await open(file, 'r').catch((error) => {
-    throw new InputError('mergeSweep', [{ path, given: show(file), accepts: `must be a file that can be read (${error.message})` }])
+    refuse('mergeSweep', path, file, `must be a file that can be read (${error.message})`)
   })
   try {
     return await readContent(handle)

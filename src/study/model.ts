@@ -1,5 +1,5 @@
 import { type AnyFormula, recordReader, type Scalar } from '../formula/index.js'
-import { didYouMean, type Issue, type Kind, read, show } from '../units/index.js'
+import { didYouMean, type Issue, issue, type Kind, read } from '../units/index.js'
 import { answering, type Place, placeAt, requirementsOf, type ScalarOutput, scalarAt, scalarOutputs } from './path.js'
 
 /** The options of a tool: where a formula has several outputs, one must be named. */
@@ -28,7 +28,7 @@ export function outputOf(formula: AnyFormula, name: unknown, issues: Issue[], pa
   if (found !== undefined) return found
   const names = outputs.map((output) => output.name).filter(Boolean)
   const accepts = names.length === 0 ? 'must be left out: the formula has one result' : `must be one of ${names.join(', ')}`
-  issues.push({ path, given: show(name), accepts: `${accepts}${typeof name === 'string' ? didYouMean(name, names) : ''}` })
+  issues.push(issue(path, name, `${accepts}${typeof name === 'string' ? didYouMean(name, names) : ''}`))
   return { name: '', kind: 'ratio' }
 }
 

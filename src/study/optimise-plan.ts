@@ -1,5 +1,5 @@
 import { type AnyFormula, type Given, type Inputs, type Output, onlyKeys, reader, type Scalar } from '../formula/index.js'
-import { type In, InputError, type Issue, type Kind, show } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Kind, show } from '../units/index.js'
 import { type Limit, limitsOf, outputNamed, probesFor } from './constraints.js'
 import type { SpreadOf } from './distribution.js'
 import { checkSeed, checkWhole } from './options.js'
@@ -113,10 +113,8 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
   )
   const choices = Object.entries(plan.choices ?? {}).map(([name, options]) => ({ name, options: Object.entries(options ?? {}) }))
   for (const { name, options } of choices)
-    if (options.length < 1)
-      issues.push({ path: `choices.${name}`, given: show(plan.choices?.[name]), accepts: 'must hold at least one option' })
-  if (axes.length + choices.length === 0)
-    issues.push({ path: 'vary', given: show(plan.vary), accepts: 'must name at least one input, or `choices` one catalogue' })
+    if (options.length < 1) issues.push(issue(`choices.${name}`, plan.choices?.[name], 'must hold at least one option'))
+  if (axes.length + choices.length === 0) issues.push(issue('vary', plan.vary, 'must name at least one input, or `choices` one catalogue'))
   const goals = goalsOf(formula, plan.goals, issues)
   const limits = limitsOf(formula, (plan.constraints ?? {}) as Record<string, unknown>, issues)
   const {
@@ -125,16 +123,18 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
     population = goals.length > 1 ? 100 : Math.min(200, Math.max(40, 10 * (axes.length + choices.length))),
   } = plan
   checkWhole('population', population, 8, MOST, issues)
-  const probes = probesFor(limits)
-  if (!(Number.isInteger(evaluations) && evaluations >= 2 * population + probes))
-    issues.push({
-      path: 'evaluations',
-      given: show(evaluations),
-      accepts: `must be a whole number of at least twice the population${probes > 0 ? ` and ${probes} points that show how large a result limited by zero is` : ''}, ${2 * population + probes}`,
-    })
+  checkEvaluations(evaluations, 2 * population, probesFor(limits), issues)
   checkSeed(seed, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
   return { axes, choices, goals, limits, evaluations, population, seed }
+}
+
+/** A search needs its population twice, and the points that show how large a result is whose limit is zero. */
+function checkEvaluations(evaluations: unknown, twice: number, probes: number, issues: Issue[]): void {
+  const least = twice + probes
+  const also = probes > 0 ? ` and ${probes} points that show how large a result limited by zero is` : ''
+  if (!(Number.isInteger(evaluations) && (evaluations as number) >= least))
+    issues.push(issue('evaluations', evaluations, `must be a whole number of at least twice the population${also}, ${least}`))
 }
 
 /** The largest population. */
@@ -152,11 +152,11 @@ function axisOf(path: string, scalar: Scalar, range: VaryRange<Kind>, issues: Is
 
 function goalsOf(formula: AnyFormula, given: unknown, issues: Issue[]): { name: string; sign: 1 | -1 }[] {
   const list = (Array.isArray(given) ? given : [given]) as ({ minimise?: unknown; maximise?: unknown } | undefined)[]
-  if (list.length === 0) issues.push({ path: 'goals', given: show(given), accepts: 'must hold at least one goal' })
+  if (list.length === 0) issues.push(issue('goals', given, 'must hold at least one goal'))
   return list.flatMap((goal, k) => {
     const path = list.length === 1 ? 'goals' : `goals[${k}]`
     if (typeof goal !== 'object' || goal === null || (goal.minimise === undefined) === (goal.maximise === undefined)) {
-      issues.push({ path, given: show(goal), accepts: 'must be { minimise: output } or { maximise: output }' })
+      issues.push(issue(path, goal, 'must be { minimise: output } or { maximise: output }'))
       return []
     }
     onlyKeys(path, goal, ['minimise', 'maximise'], issues)

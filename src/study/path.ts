@@ -11,7 +11,7 @@ import {
   type Scalar,
 } from '../formula/index.js'
 import { NumericError } from '../numeric/index.js'
-import { type In, InputError, type Kind, oneOfNames, refuse, show } from '../units/index.js'
+import { type In, type Kind, oneOfNames, refuse } from '../units/index.js'
 
 /** Dotted paths of the numbers among a formula's inputs, such as `'load'` or `'outer.modulus'`. */
 export type ScalarPath<I> = {
@@ -71,13 +71,7 @@ export function scalarAt(formula: AnyFormula, path: string): Scalar {
   if (typeof found === 'string') return { kind: found } as Scalar
   if (typeof found === 'object' && 'kind' in found) return found
   const paths = scalarPaths(formula.def.inputs)
-  throw new InputError(formula.id, [
-    {
-      path: 'path',
-      given: show(path),
-      accepts: oneOfNames(paths, path),
-    },
-  ])
+  refuse(formula.id, 'path', path, oneOfNames(paths, path))
 }
 
 /** Dotted paths of all numbers among inputs. */

@@ -1,5 +1,5 @@
 import { type AnyFormula, type Formula, type Inputs, NoResultError, type Output, onlyKeys, recordReader } from '../formula/index.js'
-import { InputError, type Issue, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, issue, Quantity, refuse } from '../units/index.js'
 import { type Limit, limitsOf } from './constraints.js'
 import { correlationFactor } from './correlation.js'
 import { isDistribution, scatterOf } from './distribution.js'
@@ -60,11 +60,7 @@ export function robustOptimum<I extends Inputs, O extends Output>(formula: Formu
   checkWhole('rounds', rounds, 1, Number.POSITIVE_INFINITY, issues)
   const limits = limitsOf(any, (rest.constraints ?? {}) as Record<string, unknown>, issues)
   if (limits.length === 0 || limits.some(({ equality }) => equality))
-    issues.push({
-      path: 'constraints',
-      given: show(rest.constraints),
-      accepts: 'must hold at least one { min } or { max }, and no equality: scatter breaks it',
-    })
+    issues.push(issue('constraints', rest.constraints, 'must hold at least one { min } or { max }, and no equality: scatter breaks it'))
   for (const { path } of scalarsGiven(any.def.inputs, scatter))
     if (Object.hasOwn(rest.vary ?? {}, path))
       issues.push({
@@ -76,10 +72,7 @@ export function robustOptimum<I extends Inputs, O extends Output>(formula: Formu
   const typical = typicalOf(any, rest.fixed, scatter, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const allowed = mostFailures(draws, chance, confidence)
-  if (allowed < 0)
-    throw new InputError(any.id, [
-      { path: 'draws', given: show(draws), accepts: `must be enough to show a share of ${chance} with confidence ${confidence}` },
-    ])
+  if (allowed < 0) refuse(any.id, 'draws', draws, `must be enough to show a share of ${chance} with confidence ${confidence}`)
   const all = { ...rest, fixed: typical } as never
   const nominal = optimised(any, all)
   const argument = (nominal.best.argument ?? {}) as Record<string, unknown>

@@ -1,5 +1,5 @@
 import { type Formula, type Inputs, type Output, onlyKeys } from '../formula/index.js'
-import { InputError, type Issue, show } from '../units/index.js'
+import { InputError, type Issue, issue } from '../units/index.js'
 import { type Block, decoded, digest, encoded, fits, putInto } from './block-file.js'
 import { planRecord, untyped } from './path.js'
 import { type Runner, refuseRows, runnerOf, type SweepPlan } from './sweep.js'
@@ -160,12 +160,12 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
 function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: pool }: RunOptions): readonly [number, number] {
   const issues: Issue[] = []
   const whole = (x: unknown, least: number) => Number.isInteger(x) && (x as number) >= least
-  if (!whole(blockRows, 1)) issues.push({ path: 'blockRows', given: show(blockRows), accepts: 'must be a whole number of at least 1' })
+  if (!whole(blockRows, 1)) issues.push(issue('blockRows', blockRows, 'must be a whole number of at least 1'))
   if (!(Array.isArray(shard) && whole(shard[0], 1) && whole(shard[1], 1) && shard[0] <= shard[1]))
-    issues.push({ path: 'shard', given: show(shard), accepts: 'must be [k, n]: part k from 1 to n' })
+    issues.push(issue('shard', shard, 'must be [k, n]: part k from 1 to n'))
   if (pool !== undefined) onlyKeys('workers', pool, ['count', 'module', 'name'], issues)
   if (pool !== undefined && !(whole(pool.count, 1) && pool.count <= 256))
-    issues.push({ path: 'workers.count', given: show(pool.count), accepts: 'must be a whole number from 1 to 256' })
+    issues.push(issue('workers.count', pool.count, 'must be a whole number from 1 to 256'))
   if (issues.length > 0) throw new InputError(`sweep of ${job.id}`, issues)
   return shard as readonly [number, number]
 }

@@ -1,5 +1,5 @@
 import type { AnyFormula } from '../formula/index.js'
-import { InputError, type Issue, type Kind, Quantity, readAt, show } from '../units/index.js'
+import { InputError, type Issue, type Kind, Quantity, readAt, refuse } from '../units/index.js'
 import { limitsOf } from './model.js'
 import { scalarAt, scalarOutputs } from './path.js'
 
@@ -17,7 +17,7 @@ export function targetOf(formula: AnyFormula, target: unknown): Wanted {
   const output = outputs.find(({ name }) => name === names[0])
   if (names.length !== 1 || output === undefined) {
     const accepts = `must name one output: ${outputs.map(({ name, kind }) => `{ ${name}: ${kind} }`).join(' or ')}`
-    throw new InputError('solveFor', [{ path: 'target', given: show(target), accepts }])
+    refuse('solveFor', 'target', target, accepts)
   }
   const value = single ? target : (target as Record<string, unknown>)[output.name]
   return { ...output, si: siAt('target', output.kind, value) }
@@ -54,13 +54,12 @@ export function rangeOf(formula: AnyFormula, path: string, between: unknown): Se
   const bounded = between !== undefined || (Number.isFinite(limits.low) && Number.isFinite(limits.high))
   const [from, to] = between === undefined ? [Math.max(limits.low, -LARGEST), Math.min(limits.high, LARGEST)] : endsOf(between, kind)
   if (from < limits.low || to > limits.high)
-    throw new InputError('solveFor', [
-      {
-        path: 'between',
-        given: show(between),
-        accepts: `must lie within the limits of ${path}, ${new Quantity(limits.low, kind)} to ${new Quantity(limits.high, kind)}`,
-      },
-    ])
+    refuse(
+      'solveFor',
+      'between',
+      between,
+      `must lie within the limits of ${path}, ${new Quantity(limits.low, kind)} to ${new Quantity(limits.high, kind)}`,
+    )
   // An open limit is left by a hair, so that the kernel is never run where its record forbids it.
   const hair = (limit: number) => Math.max(SMALLEST, Math.abs(limit) * 2 ** -52)
   const lowest = scalar.above !== undefined && from === limits.low ? from + hair(from) : from
@@ -73,5 +72,5 @@ function endsOf(between: unknown, kind: Kind): [number, number] {
     const [from, to] = [siAt('between[0]', kind, between[0]), siAt('between[1]', kind, between[1])]
     if (from < to) return [from, to]
   }
-  throw new InputError('solveFor', [{ path: 'between', given: show(between), accepts: 'must be [a lower value, a higher value]' }])
+  refuse('solveFor', 'between', between, 'must be [a lower value, a higher value]')
 }

@@ -1,4 +1,4 @@
-import { InputError, type Issue, type Kind, nearName, oneOfNames, Quantity, readAt, show } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind, nearName, oneOfNames, Quantity, readAt } from '../units/index.js'
 import type { Kriging } from './kriging.js'
 import { markdownTable, Printable, percentText, spreadKind } from './show.js'
 
@@ -90,16 +90,13 @@ export class Surrogate extends Printable {
     const issues: Issue[] = []
     const paths = box.map(({ path }) => path)
     for (const name of Object.keys(values ?? {}))
-      if (!paths.includes(name))
-        issues.push({ path: name, given: show(values[name]), accepts: oneOfNames(paths, nearName(name, paths) ?? name) })
+      if (!paths.includes(name)) issues.push(issue(name, values[name], oneOfNames(paths, nearName(name, paths) ?? name)))
     const x = box.map(({ path, kind, from, to }) => {
       const read = readAt(path, kind, values?.[path] as never, issues)
       if (read < from || read > to)
-        issues.push({
-          path,
-          given: show(values[path]),
-          accepts: `must be within the box that was learnt, ${new Quantity(from, kind)} to ${new Quantity(to, kind)}`,
-        })
+        issues.push(
+          issue(path, values[path], `must be within the box that was learnt, ${new Quantity(from, kind)} to ${new Quantity(to, kind)}`),
+        )
       return read
     })
     if (issues.length > 0) throw new InputError(`surrogate of ${this.formula}`, issues)

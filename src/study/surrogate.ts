@@ -1,6 +1,6 @@
 import { type Formula, type Inputs, type Output, onlyKeys, reader, type Scalar } from '../formula/index.js'
 import { randomStream } from '../numeric/index.js'
-import { InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { InputError, type Issue, issue, type Kind, Quantity } from '../units/index.js'
 import type { Range } from './design.js'
 import { kriging } from './kriging.js'
 import { outputOf } from './model.js'
@@ -51,11 +51,7 @@ export function surrogate<I extends Inputs, O extends Output>(formula: Formula<I
   checkSeed(seed, issues)
   checkShare('confidence', confidence, issues)
   if (issues.length === 0 && placeOf(heldOut, confidence) > heldOut)
-    issues.push({
-      path: 'runs',
-      given: show(runs),
-      accepts: `must be more, so that the ${heldOut} held out can show a share of ${confidence}`,
-    })
+    issues.push(issue('runs', runs, `must be more, so that the ${heldOut} held out can show a share of ${confidence}`))
   const box = issues.length > 0 ? [] : boxOf(any, vary as Record<string, unknown>, issues)
   if (issues.length > 0) throw new InputError(any.id, issues)
   const { trained, tried } = runsOf(formula, { box, fixed, runs, heldOut, seed })
@@ -133,8 +129,7 @@ interface Axis {
 
 function boxOf(any: ReturnType<typeof untyped>, vary: Record<string, unknown>, issues: Issue[]): Axis[] {
   const paths = Object.keys(vary ?? {})
-  if (paths.length === 0 || paths.length > 12)
-    issues.push({ path: 'vary', given: show(vary), accepts: 'must be ranges of one to twelve inputs' })
+  if (paths.length === 0 || paths.length > 12) issues.push(issue('vary', vary, 'must be ranges of one to twelve inputs'))
   return paths.map((path) => {
     const scalar = scalarAt(any, path)
     const { kind } = scalar
@@ -143,7 +138,7 @@ function boxOf(any: ReturnType<typeof untyped>, vary: Record<string, unknown>, i
     if (!onlyKeys(`vary.${path}`, range, ['from', 'to'], issues)) return { path, kind, from: 0, to: 1, range }
     const from = read(range.from, `vary.${path}.from`, issues) as number
     const to = read(range.to, `vary.${path}.to`, issues) as number
-    if (!(from < to)) issues.push({ path: `vary.${path}`, given: show(range), accepts: 'must run from a lower to a higher value' })
+    if (!(from < to)) issues.push(issue(`vary.${path}`, range, 'must run from a lower to a higher value'))
     return { path, kind, from, to, range }
   })
 }

@@ -1,6 +1,6 @@
 import { type AnyFormula, type Arg, type Input, type Inputs, isProperty, type Property, type Scalar } from '../formula/index.js'
 import { normalCdf } from '../numeric/index.js'
-import { type In, InputError, type Issue, type Kind, Quantity, show } from '../units/index.js'
+import { type In, InputError, type Issue, issue, type Kind, Quantity } from '../units/index.js'
 import { type DistributionOf, isDistribution, scatterOf } from './distribution.js'
 import { limitsOf, type Model, modelOf, outputOf } from './model.js'
 import { withValueAt } from './path.js'
@@ -74,11 +74,9 @@ export function uncertainModel(formula: AnyFormula, given: unknown, outputName: 
     issues,
   )
   if (issues.length === 0 && varied.length === 0)
-    issues.push({
-      path: 'given',
-      given: show(given),
-      accepts: 'must hold something uncertain: a property with a range, or a distribution such as normal(0.2, 0.04)',
-    })
+    issues.push(
+      issue('given', given, 'must hold something uncertain: a property with a range, or a distribution such as normal(0.2, 0.04)'),
+    )
   if (issues.length > 0) throw new InputError(formula.id, issues)
   return { varied, model, nominal, remarks }
 }

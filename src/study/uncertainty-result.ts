@@ -1,5 +1,5 @@
 import { barChart, type Chart } from '../chart/index.js'
-import { InputError, type Kind, type Quantity, show } from '../units/index.js'
+import { type Kind, type Quantity, refuse } from '../units/index.js'
 import { markdownTable, Printable, percentText } from './show.js'
 
 /** What one input adds to the spread of the result, to first order. */
@@ -87,8 +87,7 @@ export class Uncertainty extends Printable {
 
   /** The part of the draws below a value: the chance of falling short of it. */
   probabilityBelow(value: Quantity<Kind>): number {
-    if (value.kind !== this.kind)
-      throw new InputError('Uncertainty.probabilityBelow', [{ path: 'value', given: show(value), accepts: `must be a ${this.kind}` }])
+    if (value.kind !== this.kind) refuse('Uncertainty.probabilityBelow', 'value', value, `must be a ${this.kind}`)
     const { sorted } = this.monteCarlo
     let lo = 0
     let hi = sorted.length

@@ -1,5 +1,5 @@
 import type { Formula, Inputs, Output } from '../formula/index.js'
-import { type Issue, show } from '../units/index.js'
+import { type Issue, issue } from '../units/index.js'
 import { correlationFactor } from './correlation.js'
 import { draws } from './draws.js'
 import { linearUncertainty } from './linear-uncertainty.js'
@@ -72,7 +72,7 @@ export function uncertainty<I extends Inputs, O extends Output>(
   const issues: Issue[] = []
   checkWhole('samples', samples, FEWEST_DRAWS, MOST_DRAWS, issues)
   if (typeof untilSettled !== 'boolean') checkWhole('untilSettled', untilSettled, FEWEST_DRAWS, MOST_DRAWS, issues, 'true, false, or ')
-  if (![1, 2, 3].includes(digits)) issues.push({ path: 'digits', given: show(digits), accepts: 'must be 1, 2 or 3' })
+  if (![1, 2, 3].includes(digits)) issues.push(issue('digits', digits, 'must be 1, 2 or 3'))
   checkSeed(seed, issues)
   checkShare('coverage', coverage, issues)
   const uncertain = uncertainModel(untyped(formula), given, output, issues)

@@ -1,5 +1,5 @@
 import type { Worker } from 'node:worker_threads'
-import { InputError, show } from '../units/index.js'
+import { InputError, issue } from '../units/index.js'
 import type { Block } from './block-file.js'
 import { node } from './node.js'
 
@@ -50,6 +50,24 @@ async function letRest(key: string, threads: readonly Worker[]): Promise<void> {
   if (before.key !== key) await Promise.all(before.threads.map((thread) => thread.terminate()))
 }
 
+/** Keeps results in the order of their blocks, whatever the order in which they come. `after` learns how many are kept. */
+function inOrder(blocks: readonly number[], keep: (result: Block) => Promise<void>, after: (kept: number) => void) {
+  const waiting = new Map<number, Block>()
+  let kept = 0
+  let keeping: Promise<void> = Promise.resolve()
+  return (result: Block): Promise<void> => {
+    waiting.set(result.block, result)
+    keeping = keeping.then(async () => {
+      for (let next = waiting.get(blocks[kept] as number); next !== undefined; next = waiting.get(blocks[kept] as number)) {
+        waiting.delete(next.block)
+        await keep(next)
+        after(++kept)
+      }
+    })
+    return keeping
+  }
+}
+
 /**
  * Runs blocks on threads, each taking the next when it is done with one, and hands the results over in the order of the blocks: what is
  * kept is the same as on one thread, to the byte. `plan` is the text of the caller's job: a module that exports another one is rejected.
@@ -66,44 +84,25 @@ export async function workers(
   const url = /^(file|data):/.test(String(module)) ? String(module) : pathToFileURL(String(module)).href
   const key = `${url} ${name}`
   const threads = await called(key, Math.min(count, blocks.length), { module: url, name })
-  const waiting = new Map<number, Block>()
   let handed = 0
-  let kept = 0
-  let keeping: Promise<void> = Promise.resolve()
   let well = false
   try {
     await new Promise<void>((resolve, reject) => {
-      /** Keeps what has come in, in the order of the blocks. */
-      const flush = () => {
-        keeping = keeping.then(async () => {
-          for (;;) {
-            const next = waiting.get(blocks[kept] as number)
-            if (next === undefined) return
-            waiting.delete(next.block)
-            await keep(next)
-            kept++
-            stop()
-            if (kept === blocks.length) resolve()
-          }
-        })
-        keeping.catch(reject)
-      }
+      const take = inOrder(blocks, keep, (kept) => {
+        stop()
+        if (kept === blocks.length) resolve()
+      })
       for (const thread of threads) {
         thread.on('error', reject)
         thread.on('exit', (code) => reject(new Error(`a worker of the sweep ended early with code ${code}`)))
         thread.on('message', (message: Block | { readonly plan: string }) => {
           if ('plan' in message && message.plan !== plan) {
             reject(
-              new InputError('runSweep', [
-                { path: 'workers.name', given: show(name), accepts: `must be this sweep: ${url} exports another one under that name` },
-              ]),
+              new InputError('runSweep', [issue('workers.name', name, `must be this sweep: ${url} exports another one under that name`)]),
             )
             return
           }
-          if ('block' in message) {
-            waiting.set(message.block, message)
-            flush()
-          }
+          if ('block' in message) take(message).catch(reject)
           if (handed < blocks.length) thread.postMessage({ block: blocks[handed++], blockRows })
         })
         thread.postMessage('which')

@@ -26,33 +26,7 @@ const FACES = {
 export function plateLinks({ plate: x, conductivityScatter }: MountNumbers, plate: PlateModel, where: SurroundingsNumbers): NetworkLink[] {
   const [motorShape, freeShape] = FACES[x.attitude]
   const length = x.attitude === 'vertical' ? x.height : (x.width * x.height) / (2 * (x.width + x.height))
-  const reference = plate.at(REFERENCE_FILM, REFERENCE_FILM, { conductance: 0, motorFace: 0, freeFace: 0 })
-  const answer: PlateAnswer = { ...reference }
-  const solve = (mount: number): PlateState => {
-    answer.motorFace = reference.motorFace
-    answer.freeFace = reference.freeFace
-    let share = 1
-    let motorFace = 0
-    let freeFace = 0
-    let film = 0
-    // The faces' mean temperatures depend on the films, weakly.
-    for (let pass = 0; pass < PASSES; pass++) {
-      // Far from the motor a plate is as warm as air and surroundings together make it.
-      const far = share * where.air + (1 - share) * where.radiant
-      motorFace = far + answer.motorFace * (mount - far)
-      freeFace = far + answer.freeFace * (mount - far)
-      const motorConvection = convectionAt(motorShape, length, motorFace, where)
-      const freeConvection = convectionAt(freeShape, length, freeFace, where)
-      const motorRadiation = radiationAt(x.emissivity, motorFace, where.radiant)
-      const freeRadiation = radiationAt(x.emissivity, freeFace, where.radiant)
-      plate.at(motorConvection + motorRadiation, freeConvection + freeRadiation, answer)
-      film = Math.max(motorConvection + motorRadiation, freeConvection + freeRadiation)
-      const convection = motorConvection + freeConvection
-      share = convection / (convection + motorRadiation + freeRadiation)
-    }
-    const { conductance } = answer
-    return { mount, convection: conductance * share, radiation: conductance * (1 - share), share, film, motorFace, freeFace }
-  }
+  const solve = plateStates(x, plate, where, { motorShape, freeShape, length })
   // Both links ask at the same temperatures, and their slopes a little above: the last two answers are kept.
   let newer = solve(where.air)
   let older = newer
@@ -89,6 +63,42 @@ export function plateLinks({ plate: x, conductivityScatter }: MountNumbers, plat
       scatter: { 'conductivity of the plate': conductivity, 'emissivity of the plate': 0.5 * EMISSIVITY_SCATTER },
     },
   ]
+}
+
+/** The state of a plate for each temperature of the mount. */
+function plateStates(
+  x: MountNumbers['plate'],
+  plate: PlateModel,
+  where: SurroundingsNumbers,
+  { motorShape, freeShape, length }: { readonly motorShape: SurfaceShape; readonly freeShape: SurfaceShape; readonly length: number },
+): (mount: number) => PlateState {
+  const reference = plate.at(REFERENCE_FILM, REFERENCE_FILM, { conductance: 0, motorFace: 0, freeFace: 0 })
+  const answer: PlateAnswer = { ...reference }
+  return (mount) => {
+    answer.motorFace = reference.motorFace
+    answer.freeFace = reference.freeFace
+    let share = 1
+    let motorFace = 0
+    let freeFace = 0
+    let film = 0
+    // The faces' mean temperatures depend on the films, weakly.
+    for (let pass = 0; pass < PASSES; pass++) {
+      // Far from the motor a plate is as warm as air and surroundings together make it.
+      const far = share * where.air + (1 - share) * where.radiant
+      motorFace = far + answer.motorFace * (mount - far)
+      freeFace = far + answer.freeFace * (mount - far)
+      const motorConvection = convectionAt(motorShape, length, motorFace, where)
+      const freeConvection = convectionAt(freeShape, length, freeFace, where)
+      const motorRadiation = radiationAt(x.emissivity, motorFace, where.radiant)
+      const freeRadiation = radiationAt(x.emissivity, freeFace, where.radiant)
+      plate.at(motorConvection + motorRadiation, freeConvection + freeRadiation, answer)
+      film = Math.max(motorConvection + motorRadiation, freeConvection + freeRadiation)
+      const convection = motorConvection + freeConvection
+      share = convection / (convection + motorRadiation + freeRadiation)
+    }
+    const { conductance } = answer
+    return { mount, convection: conductance * share, radiation: conductance * (1 - share), share, film, motorFace, freeFace }
+  }
 }
 
 /** The plate at one mount temperature. */

@@ -1,13 +1,12 @@
 import { isRecord, onlyKeys } from '../formula/index.js'
-import type { Kind } from '../units/index.js'
-import { didYouMean, type Issue, readAt, show } from '../units/index.js'
+import { didYouMean, type Issue, issue, type Kind, readAt, show } from '../units/index.js'
 import type { LossNumbers } from './network-numbers.js'
 import type { Loss } from './network-parts.js'
 
 /** Reads one quantity to SI; a bad one is added to the issues. */
 export function siOf(path: string, kind: Kind, given: unknown, issues: Issue[], above?: number): number {
   const x = readAt(path, kind, given, issues)
-  if (above !== undefined && x <= above) issues.push({ path, given: show(given), accepts: `must be above ${above}` })
+  if (above !== undefined && x <= above) issues.push(issue(path, given, `must be above ${above}`))
   return x
 }
 

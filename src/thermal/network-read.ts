@@ -1,5 +1,5 @@
 import { isRecord, notesOf, onlyKeys } from '../formula/index.js'
-import { type In, InputError, type Issue, issue, show } from '../units/index.js'
+import { type In, InputError, type Issue, issue } from '../units/index.js'
 import { readLosses, siOf, unknownNode } from './network-losses.js'
 import type { LinkNumbers, NetworkNumbers, Spread } from './network-numbers.js'
 import type { NetworkLink, NetworkNode } from './network-parts.js'
@@ -11,7 +11,7 @@ const LINK = ['from', 'to', 'conductance', 'resistance', 'scatter', 'notes', 'na
 /** Reads a ratio that may be zero. */
 export function scatterOf(path: string, given: unknown, issues: Issue[]): number {
   const x = siOf(path, 'ratio', given, issues)
-  if (x < 0) issues.push({ path, given: show(given), accepts: 'must be at least 0' })
+  if (x < 0) issues.push(issue(path, given, 'must be at least 0'))
   return x
 }
 
@@ -41,8 +41,7 @@ export function readNetwork(
       issues.push({ path: `nodes.${name}`, given: 'fixed with a loss or a capacity', accepts: 'a fixed node has neither' })
     return siOf(`nodes.${name}.fixed`, 'temperature', held, issues, 0)
   })
-  if (names.length === 0)
-    issues.push({ path: 'nodes', given: show(nodes), accepts: 'needs at least one node whose temperature is unknown' })
+  if (names.length === 0) issues.push(issue('nodes', nodes, 'needs at least one node whose temperature is unknown'))
   if (fixedNames.length === 0)
     issues.push({ path: 'nodes', given: all.join(', '), accepts: 'needs at least one node of fixed temperature, such as the air' })
   const capacities = Float64Array.from(names, (name) => {

@@ -114,23 +114,29 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
   const quickest = 1 / Math.max(...storageOf(n).storing.map((i) => Math.abs(rate[i * size + i]!) / n.capacities[i]!))
   const times = [solution.t[0]!]
   const rows = [start]
-  for (let s = 1; s < solution.t.length; s++) {
-    const from = solution.t[s - 1]!
-    const end = solution.t[s]!
-    // A course that lies still has long steps, in which the shifts may still grow: they are followed in steps that lengthen as the time does.
-    const longest = REACH * (from - times[0]! + quickest)
-    const parts = Math.max(1, Math.ceil(Math.log1p((REACH * (end - from)) / longest) / Math.log1p(REACH)))
-    for (let part = 1; part <= parts; part++) {
-      const to = part === parts ? end : from + (longest / REACH) * ((1 + REACH) ** part - 1)
-      rows.push(step(times.at(-1)!, to, rows.at(-1)!))
-      times.push(to)
-    }
+  for (const to of stepEnds(solution.t, quickest)) {
+    rows.push(step(times.at(-1)!, to, rows.at(-1)!))
+    times.push(to)
   }
   return { times: Float64Array.from(times), rows }
 }
 
 /** A step of the shifts is at most this part of the time so far. */
 const REACH = 0.3
+
+/**
+ * Ends of the steps of the shifts: those of the course, and more between them. A course that lies still has long steps, in which the shifts may still grow: they are
+ * followed in steps that lengthen as the time does.
+ */
+function* stepEnds(times: Float64Array, quickest: number): Generator<number> {
+  for (let s = 1; s < times.length; s++) {
+    const [from, end] = [times[s - 1]!, times[s]!]
+    const longest = REACH * (from - times[0]! + quickest)
+    const parts = Math.max(1, Math.ceil(Math.log1p((REACH * (end - from)) / longest) / Math.log1p(REACH)))
+    for (let part = 1; part < parts; part++) yield from + (longest / REACH) * ((1 + REACH) ** part - 1)
+    yield end
+  }
+}
 
 /** No shift yet of any cause. */
 export const unshifted = (n: NetworkNumbers): Float64Array[] => n.spreads.map(() => new Float64Array(n.names.length))

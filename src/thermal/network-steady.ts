@@ -73,6 +73,12 @@ export function isStable(slope: Float64Array, work: Float64Array, size: number):
   return true
 }
 
+/** From cold every net heat is positive until the balance, and every node warms: where one is not, the step went past it. */
+function overshoots(net: Float64Array, change: Float64Array, size: number, slack: number): boolean {
+  for (let i = 0; i < size; i++) if (net[i]! < -slack || !(change[i]! > -1e-9)) return true
+  return false
+}
+
 /** Slow heating from the coldest fixed temperature by linearly implicit steps, each node with a capacity of 1 J/K. */
 function pseudoTransient(
   n: NetworkNumbers,
@@ -101,9 +107,7 @@ function pseudoTransient(
     if (good) {
       for (let i = 0; i < size; i++) trial[i] = T[i]! + change[i]!
       const after = imbalance(n, trial, next)
-      // From cold every net heat is positive until the balance; a negative one means that the step went past it.
-      const slack = 1e-9 + 1e-9 * after
-      for (let i = 0; i < size; i++) if (next[i]! < -slack || !(change[i]! > -1e-9)) good = false
+      good = !overshoots(next, change, size, 1e-9 + 1e-9 * after)
       if (good || dt < 1e-6) {
         T.set(trial)
         residual.set(next)

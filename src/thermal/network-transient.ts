@@ -1,4 +1,5 @@
 import { type Property, requireKeys } from '../formula/index.js'
+import type { OdeSolution } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Note, Quantity } from '../units/index.js'
 import { extremesOf } from './course-extremes.js'
 import { settler, storageOf } from './network-algebraic.js'
@@ -75,6 +76,15 @@ export function readWatch(n: NetworkNumbers, limits: Readonly<Record<string, In<
 /** Highest temperatures of the nodes, fixed ones behind them. @internal */
 export const withFixed = (n: NetworkNumbers, y: Float64Array): Float64Array => Float64Array.from([...y, ...n.fixed])
 
+/** Shifts at a time of a course; worked out when they are first needed. */
+function shiftsOf(n: NetworkNumbers, solution: OdeSolution): (time: number) => Float64Array[] {
+  let known: ReturnType<typeof courseShifts> | undefined
+  return (time) => {
+    known ??= courseShifts(n, solution, unshifted(n))
+    return shiftsAt(known, time)
+  }
+}
+
 /** The course of a network. @internal */
 export function transientOf(n: NetworkNumbers, course: TransientRequest): Transient {
   requireKeys('thermal.network', 'request', course, ['duration', 'initial', 'limits'])
@@ -91,19 +101,9 @@ export function transientOf(n: NetworkNumbers, course: TransientRequest): Transi
   const { solution, state } = courseNumbers(n, initial, duration, { watch })
   const size = n.names.length
   const { highest, highestAt } = extremesOf(solution)
-  const notes = [
-    ...notesAt(n, withFixed(n, highest)),
-    ...storage.still.map((i) => ({
-      formula: 'thermal.network',
-      text: `${n.names[i]} has no heat capacity: it follows its neighbours at once`,
-    })),
-  ]
-  const carried = notes.length === 0 ? undefined : notes
-  let known: ReturnType<typeof courseShifts> | undefined
-  const shifts = (time: number) => {
-    known ??= courseShifts(n, solution, unshifted(n))
-    return shiftsAt(known, time)
-  }
+  const atOnce = (i: number) => `${n.names[i]} has no heat capacity: it follows its neighbours at once`
+  const notes = [...notesAt(n, withFixed(n, highest)), ...storage.still.map((i) => ({ formula: 'thermal.network', text: atOnce(i) }))]
+  const shifts = shiftsOf(n, solution)
   const passedOf = () => {
     const passed: Record<string, Property<'time'>> = {}
     for (const each of watch) {
@@ -117,6 +117,10 @@ export function transientOf(n: NetworkNumbers, course: TransientRequest): Transi
   }
   let passed: ReturnType<typeof passedOf> | undefined
   const { released, given, stored } = ledgerOf(n, solution)
+  const peakAt = (i: number) => ({
+    temperature: new Quantity(highest[i]!, 'temperature', undefined, notes.length === 0 ? undefined : notes),
+    time: new Quantity(highestAt[i]!, 'time'),
+  })
   return {
     state: state === 'runaway' ? 'runaway' : 'finished',
     at: (time) => {
@@ -125,26 +129,12 @@ export function transientOf(n: NetworkNumbers, course: TransientRequest): Transi
       if (wrong.length > 0) throw new InputError('thermal.network', wrong)
       const y = solution.at(seconds)
       const moved = shifts(seconds)
-      return Object.fromEntries(
-        n.names.map((name, i) => [
-          name,
-          uncertainTemperature(
-            y[i]!,
-            halfWidth(moved, (shift) => shift[i]!),
-            notes,
-            'course',
-          ),
-        ]),
-      )
+      const bandAt = (i: number) => halfWidth(moved, (shift) => shift[i]!)
+      return Object.fromEntries(n.names.map((name, i) => [name, uncertainTemperature(y[i]!, bandAt(i), notes, 'course')]))
     },
     times: solution.t,
     temperatures: Object.fromEntries(n.names.map((name, i) => [name, Float64Array.from(solution.t, (_, k) => solution.y[k * size + i]!)])),
-    peaks: Object.fromEntries(
-      n.names.map((name, i) => [
-        name,
-        { temperature: new Quantity(highest[i]!, 'temperature', undefined, carried), time: new Quantity(highestAt[i]!, 'time') },
-      ]),
-    ),
+    peaks: Object.fromEntries(n.names.map((name, i) => [name, peakAt(i)])),
     ledger: { released: new Quantity(released, 'energy'), given: new Quantity(given, 'energy'), stored: new Quantity(stored, 'energy') },
     get passed() {
       passed ??= passedOf()

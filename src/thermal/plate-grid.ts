@@ -56,9 +56,8 @@ export interface Grid {
   readonly capacity: Float64Array
 }
 
-/** A plate's cells: columns from the axis outwards, in each a surface node, cells in depth, and a surface node. */
-export function gridOf(plate: PlateNumbers): Grid {
-  const { innerRadius: a1, outerRadius: a2, plateRadius: b, thickness, insert } = plate
+/** Edges of the cells along the radius and through the thickness, close together at the ring and at the ends of an insert. */
+function cellEdges({ innerRadius: a1, outerRadius: a2, plateRadius: b, thickness, insert }: PlateNumbers) {
   const radii = [...(a1 > 0 ? edges(0, a1, 10, 'end').slice(0, -1) : []), ...edges(a1, a2, 24, 'both').slice(0, -1)]
   if (insert !== undefined && insert.radius > a2 && insert.radius < b) {
     radii.push(...edges(a2, insert.radius, 14, 'both').slice(0, -1), ...edges(insert.radius, b, 30, 'start'))
@@ -67,6 +66,13 @@ export function gridOf(plate: PlateNumbers): Grid {
     insert === undefined
       ? edges(0, thickness, 16, 'start')
       : [...edges(0, insert.thickness, 6, 'both').slice(0, -1), ...edges(insert.thickness, thickness, 10, 'start')]
+  return { radii, depths }
+}
+
+/** A plate's cells: columns from the axis outwards, in each a surface node, cells in depth, and a surface node. */
+export function gridOf(plate: PlateNumbers): Grid {
+  const { innerRadius: a1, outerRadius: a2, plateRadius: b, insert } = plate
+  const { radii, depths } = cellEdges(plate)
   const columns = radii.length - 1
   const layers = depths.length - 1
   const nodes = layers + 2
@@ -113,11 +119,9 @@ export function gridOf(plate: PlateNumbers): Grid {
     base.join(top, at(0), (area * 2 * acrossOf(i, 0)) / height(0))
     base.join(at(layers - 1), bottom, (area * 2 * acrossOf(i, layers - 1)) / height(layers - 1))
     freeFace[bottom] = area
-    const inRing = middle(i) > a1 && middle(i) < a2
-    if (inRing && plate.entry === 'even') load[top] = area / ring
-    if (inRing && plate.entry === 'isothermal') {
-      const joint = TIGHT * area
-      load[top] = joint
+    if (middle(i) > a1 && middle(i) < a2) {
+      const joint = plate.entry === 'isothermal' ? TIGHT * area : 0
+      load[top] = joint > 0 ? joint : area / ring
       base.addDiagonal(top, joint)
       direct += joint
     }

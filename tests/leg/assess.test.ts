@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 import manifest from '../../package.json' with { type: 'json' }
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { LOAD_CASES } from '../../src/leg/cases/events.js'
+import { heatAt } from '../../src/leg/heat-under-motion.js'
 import {
   assess,
   CASE_IDS,
@@ -23,7 +24,7 @@ import {
 } from '../../src/leg/index.js'
 import { legModel } from '../../src/leg/leg-model.js'
 import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
-import { caseState, heatAt } from '../../src/leg/what-if.js'
+import { caseState } from '../../src/leg/what-if.js'
 import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
 import { InputError } from '../../src/units/index.js'
 import { wordsOfHtml, wordsOfMarkdown, wordsOfText } from './words-of.js'

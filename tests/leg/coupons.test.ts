@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { clampLoadAt } from '../../src/leg/clamp-load-at.js'
 import { describeLeg, htmlPlans, learn, standPlan, standText } from '../../src/leg/index.js'
 import { corrections } from '../../src/leg/learning/corrections.js'
 import { couponsOf } from '../../src/leg/learning/coupon-logs.js'
@@ -8,7 +9,6 @@ import { pinSizeAt } from '../../src/leg/numbers.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
 import { couponPicture } from '../../src/leg/plans/coupon-pictures.js'
 import { materialOf } from '../../src/leg/schema/tables.js'
-import { clampLoadAt } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))

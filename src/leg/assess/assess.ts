@@ -1,4 +1,4 @@
-import { InputError, show } from '../../units/index.js'
+import { refuse } from '../../units/index.js'
 import type { LegCalculation } from '../calculation.js'
 import { appliesTo } from '../cases/check.js'
 import type { CaseId } from '../cases/events.js'
@@ -49,8 +49,7 @@ export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
     .map((check) => checkResult(check, bands.get(check) as Band, calculation, sheets))
     .sort((a, b) => a.reserve / a.requiredReserve - b.reserve / b.requiredReserve || (a.id < b.id ? -1 : 1))
   const governing = checks[0]
-  if (governing === undefined)
-    throw new InputError(where, [{ path: 'cases', given: show(cases), accepts: 'must include a load case that a check applies to' }])
+  if (governing === undefined) refuse(where, 'cases', cases, 'must include a load case that a check applies to')
   const measurement = measurementFor(checks, calculation, bands)
   const unsettled = unsettledOf(calculation, cases)
   const prepared = legModel(x)

@@ -1,4 +1,4 @@
-import { InputError, show } from '../../units/index.js'
+import { refuse } from '../../units/index.js'
 import { calculationOf, type LegCalculation } from '../calculation.js'
 import { ALL_CASE_IDS, type CaseId } from '../cases/events.js'
 import type { LegNumbers } from '../leg-numbers.js'
@@ -69,10 +69,7 @@ export class QuickLeg {
       reserve = found
       least = one.comparison
     }
-    if (least === undefined)
-      throw new InputError('governingReserve', [
-        { path: 'cases', given: show(this.#cases), accepts: 'must include a load case that a check applies to' },
-      ])
+    if (least === undefined) refuse('governingReserve', 'cases', this.#cases, 'must include a load case that a check applies to')
     return { reserve, margin, id: least.check.id, joint: least.joint, case: least.id }
   }
 

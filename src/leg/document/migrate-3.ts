@@ -31,22 +31,6 @@ export function fromVersion3(given: Document): Document {
   const usageSection = sectionOf(usage)
   const environmentSection = sectionOf(environment)
   const [, weather] = split(environmentSection, ['normalAir', 'hotAir', 'coldAir', 'wind'])
-  const [kept, other] = split(usageSection, ['standingTime', 'walkingTime', 'stridesPerDay'])
-  const unknown = split(other, [
-    'walk',
-    'trot',
-    'traction',
-    'hopHeight',
-    'dropHeight',
-    'slope',
-    'stallTime',
-    'days',
-    'shelfTime',
-    'shelfTemperature',
-    'landingTravel',
-    'touchDownHeight',
-    'wantedReserve',
-  ])[1]
   const both = (thing: unknown) => (thing === undefined ? undefined : sectionOf(thing))
   return present({
     ...rest,
@@ -71,10 +55,31 @@ export function fromVersion3(given: Document): Document {
     foot: sectionOf(foot) === undefined ? foot : { kind: 'toes', ...renamed(foot as Document, TOES) },
     prints: print === undefined ? undefined : { default: print },
     environment: environment === undefined ? undefined : weather,
-    usage: usage === undefined ? undefined : present({ ...kept, ...unknown, requiredReserve: usageSection?.wantedReserve }),
+    usage: usage === undefined ? undefined : usageOf(usageSection),
     gaits: gaitsOf(usageSection),
     loadCases: loadCasesOf(usageSection, environmentSection),
   })
+}
+
+/** How the leg is used, without the load cases that were there. Names that no version knew stay, so that they are reported. */
+function usageOf(usage: Document | undefined): Document {
+  const [kept, other] = split(usage, ['standingTime', 'walkingTime', 'stridesPerDay'])
+  const [, unknown] = split(other, [
+    'walk',
+    'trot',
+    'traction',
+    'hopHeight',
+    'dropHeight',
+    'slope',
+    'stallTime',
+    'days',
+    'shelfTime',
+    'shelfTemperature',
+    'landingTravel',
+    'touchDownHeight',
+    'wantedReserve',
+  ])
+  return present({ ...kept, ...unknown, requiredReserve: usage?.wantedReserve })
 }
 
 const TOES = { toes: 'count', toeLength: 'length', toeThickness: 'thickness', toeWidth: 'width' }

@@ -1,4 +1,4 @@
-import { InputError, show } from '../../units/index.js'
+import { refuse } from '../../units/index.js'
 import { DOCUMENT_VERSION } from './fields.js'
 import { toVersion3 } from './migrate-1-and-2.js'
 import { fromVersion3 } from './migrate-3.js'
@@ -17,12 +17,11 @@ export const versionOf = (document: Readonly<Record<string, unknown>>): unknown 
 export function migrate(document: Readonly<Record<string, unknown>>): Record<string, unknown> {
   const version = versionOf(document)
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1 || version > DOCUMENT_VERSION)
-    throw new InputError('describeLeg', [
-      {
-        path: 'schemaVersion',
-        given: show(version),
-        accepts: `must be a whole number from 1 to ${DOCUMENT_VERSION}; a newer document needs a newer version of the library`,
-      },
-    ])
+    refuse(
+      'describeLeg',
+      'schemaVersion',
+      version,
+      `must be a whole number from 1 to ${DOCUMENT_VERSION}; a newer document needs a newer version of the library`,
+    )
   return version < DOCUMENT_VERSION ? fromVersion3(toVersion3(document, version)) : { ...document, schemaVersion: DOCUMENT_VERSION }
 }

@@ -1,4 +1,4 @@
-import { InputError, type Issue, show } from '../../units/index.js'
+import { InputError, type Issue, issue } from '../../units/index.js'
 import { AGES, AIRS, EVENTS } from '../parts/load/section.js'
 import type { LegData } from './fields.js'
 
@@ -7,7 +7,7 @@ type Report = (path: string, given: unknown, why: string) => void
 /** Throws for what a document may say and no check calculates yet: a verdict without it would be unsafe. */
 export function rejectNotComputed(data: LegData): void {
   const issues: Issue[] = []
-  const report: Report = (path, given, why) => issues.push({ path, given: show(given), accepts: `is not calculated yet: ${why}` })
+  const report: Report = (path, given, why) => issues.push(issue(path, given, `is not calculated yet: ${why}`))
   joints(data, report)
   mounts(data, report)
   parts(data, report)

@@ -1,5 +1,5 @@
 import { type Document, isMap, isNode, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
-import { InputError, type Issue, show } from '../../units/index.js'
+import { InputError, type Issue, issue, show } from '../../units/index.js'
 import { decimalCommas, placeText, slipOfText } from './slips-of-text.js'
 
 /** A leg's specification is some kilobytes; a text much longer is something else. */
@@ -37,11 +37,9 @@ export function readDocument(where: string, given: unknown): Read {
   const { data, placeOf } = typeof given === 'string' ? parsed(where, given) : { data: given, placeOf: NOWHERE }
   const issues: Issue[] = []
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    issues.push({
-      path: 'specification',
-      given: show(data),
-      accepts: 'must be an object, or JSON or YAML text of one, with sections such as robot, links and drives',
-    })
+    issues.push(
+      issue('specification', data, 'must be an object, or JSON or YAML text of one, with sections such as robot, links and drives'),
+    )
   } else inspect(data, '', 0, { count: 0 }, new Set(), issues)
   if (issues.length > 0) throw new InputError(where, issues)
   return { data: withoutSchemaName(data as Record<string, unknown>), placeOf }

@@ -1,5 +1,5 @@
 import { materialByName } from '../../materials/index.js'
-import { InputError, type Issue, show } from '../../units/index.js'
+import { InputError, type Issue, issue } from '../../units/index.js'
 import { meant, referencesOf, type Section } from '../schema/index.js'
 import { documentFields } from './fields.js'
 
@@ -29,7 +29,7 @@ export function referenceIssues(data: Readonly<Record<string, unknown>>): Issue[
       to === 'materials'
         ? materialProblem(name, own)
         : `must be one of the names under ${to}: ${[...also, ...own].join(', ') || 'none is given'}${meant(name, own)}`
-    return accepts === undefined ? [] : [{ path, given: show(name), accepts }]
+    return accepts === undefined ? [] : [issue(path, name, accepts)]
   })
   const idle = NAMED.flatMap((section) => {
     const used = new Set(references.filter(({ to }) => to === section).map(({ name }) => name))

@@ -6,6 +6,7 @@ export function loadRules(data: PartlyLeg, report: Report): void {
   massRules(data, report)
   combinationRules(data, report)
   landingRules(data, report)
+  feetRules(data, report)
 }
 
 function massRules({ robot, links, motors, plates, joints }: PartlyLeg, report: Report): void {
@@ -48,18 +49,32 @@ function combinationRules({ loadCases }: PartlyLeg, report: Report): void {
     }
 }
 
-/** A landing may not fold the leg further than its knee bends. */
-function landingRules({ loadCases, links, joints, robot }: PartlyLeg, report: Report): void {
+/** The straightest and the most folded leg within its knee limits, as far as they can be read. */
+function reachOf({ links, joints }: Pick<PartlyLeg, 'links' | 'joints'>) {
   const [upper, lower, range] = [links?.upper?.length?.si, links?.lower?.length?.si, joints?.knee?.range]
-  if (upper === undefined || lower === undefined || range?.lowest === undefined || range.highest === undefined) return
+  if (upper === undefined || lower === undefined || range?.lowest === undefined || range.highest === undefined) return undefined
   const reach = (knee: number) => Math.sqrt(upper ** 2 + lower ** 2 + 2 * upper * lower * Math.cos(knee))
   const [one, other] = [reach(range.lowest.si), reach(range.highest.si)]
   const straddles = range.lowest.si < 0 && range.highest.si > 0
-  const [longest, shortest] = [straddles ? upper + lower : Math.max(one, other), Math.min(one, other)]
+  return { longest: straddles ? upper + lower : Math.max(one, other), shortest: Math.min(one, other) }
+}
+
+/** A landing is borne by feet that the robot has. */
+function feetRules({ loadCases, robot }: PartlyLeg, report: Report): void {
+  for (const [name, event] of entriesOf(loadCases?.events))
+    if ((event.kind === 'hop' || event.kind === 'drop') && event.feet !== undefined && robot?.legs !== undefined && event.feet > robot.legs)
+      report(`loadCases.events.${name}.feet`, event.feet, `must be at most the number of legs (${robot.legs})`)
+}
+
+/** A landing may not fold the leg further than its knee bends. */
+function landingRules({ loadCases, links, joints, robot }: PartlyLeg, report: Report): void {
+  const reach = reachOf({ links, joints })
+  if (reach === undefined) return
+  const { longest, shortest } = reach
   for (const [name, event] of entriesOf(loadCases?.events)) {
     if (event.kind !== 'hop' && event.kind !== 'drop') continue
     const path = `loadCases.events.${name}`
-    const { touchDownHeight, travel, feet } = event
+    const { touchDownHeight, travel } = event
     const touchDown = touchDownHeight ?? robot?.standHeight
     if (touchDownHeight !== undefined && (touchDownHeight.si > longest || touchDownHeight.si <= shortest))
       report(
@@ -73,7 +88,5 @@ function landingRules({ loadCases, links, joints, robot }: PartlyLeg, report: Re
         travel,
         `must be at most ${millimetres(touchDown.si - shortest)}, from touch-down (hip at ${millimetres(touchDown.si)}) to the most folded leg within its knee limits`,
       )
-    if (feet !== undefined && robot?.legs !== undefined && feet > robot.legs)
-      report(`${path}.feet`, feet, `must be at most the number of legs (${robot.legs})`)
   }
 }

@@ -1,5 +1,5 @@
 import { barBlock, type Figure, plain } from '../../drawing/index.js'
-import { beddingStrain } from '../parts/transmission/cord/anchor.js'
+import { beddingStrain } from '../parts/transmission/cord/tensioner.js'
 import type { CordCut } from '../plans/cut-list.js'
 import { tensionerSetting } from '../plans/tensioning.js'
 import type { Facts } from './facts.js'

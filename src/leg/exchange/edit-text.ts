@@ -1,5 +1,5 @@
 import { type Document, isCollection, isMap, isNode, isScalar, type Node, type Pair, parseDocument, Scalar, type YAMLMap } from 'yaml'
-import { InputError, show } from '../../units/index.js'
+import { InputError, refuse } from '../../units/index.js'
 import { earlierPath } from '../document/earlier-paths.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { versionOf } from '../document/migrate.js'
@@ -41,9 +41,7 @@ function asJson(text: string): boolean {
 }
 
 const unreachable = (path: string, value: unknown): never => {
-  throw new InputError(where, [
-    { path, given: show(value), accepts: 'must be the path of a field of the document, such as joints.knee.drive.pretension' },
-  ])
+  refuse(where, path, value, 'must be the path of a field of the document, such as joints.knee.drive.pretension')
 }
 
 function editedJson(text: string, path: string, steps: readonly string[], value: unknown): string {
@@ -79,7 +77,7 @@ function editedYaml(text: string, path: string, steps: readonly string[], value:
 
 function change(document: Document, text: string, path: string, steps: readonly string[], value: unknown): Edit {
   const node = document.getIn(steps, true)
-  if (isNode(node) && node.range && (isScalar(node) || (isCollection(node) && node.flow))) {
+  if (isInline(node)) {
     const quoted = isScalar(node) && node.type === Scalar.QUOTE_DOUBLE
     return { start: node.range[0], end: node.range[1], text: inlineText(value, quoted) }
   }
@@ -89,8 +87,7 @@ function change(document: Document, text: string, path: string, steps: readonly 
   // What is not there yet below the missing name is written with it.
   const whole = steps.slice(depth + 1).reduceRight<unknown>((inner, step) => ({ [step]: inner }), value)
   const written = `${steps[depth]}: ${inlineText(whole, false)}`
-  if (parent === null)
-    return { start: text.length, end: text.length, text: `${text.endsWith('\n') || text === '' ? '' : '\n'}${written}\n` }
+  if (parent === null) return appended(text, written)
   if (!isMap(parent)) return unreachable(path, value)
   // Before the first name: after the last one there may be comments, which nothing ties to a name.
   const start = startOf(parent.items[0])
@@ -98,6 +95,16 @@ function change(document: Document, text: string, path: string, steps: readonly 
   const gap = parent.flow ? ', ' : `\n${' '.repeat(start - (text.lastIndexOf('\n', start - 1) + 1))}`
   return { start, end: start, text: written + gap }
 }
+
+/** Whether a node stands within a line, so that its text can be replaced alone. */
+const isInline = (node: unknown): node is Node & { readonly range: NonNullable<Node['range']> } =>
+  isNode(node) && Boolean(node.range) && (isScalar(node) || (isCollection(node) && node.flow === true))
+
+const appended = (text: string, line: string): Edit => ({
+  start: text.length,
+  end: text.length,
+  text: `${text.endsWith('\n') || text === '' ? '' : '\n'}${line}\n`,
+})
 
 function removal(document: Document, text: string, steps: readonly string[]): Edit {
   const parent = steps.length === 1 ? document.contents : document.getIn(steps.slice(0, -1), true)

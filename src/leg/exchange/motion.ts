@@ -11,7 +11,7 @@ import {
   threeJointLeg,
 } from '../../kinematics/index.js'
 import { Table } from '../../study/index.js'
-import { type In, InputError, type Kind, oneOfNames, Quantity, quantity, refuse, show } from '../../units/index.js'
+import { type In, type Kind, oneOfNames, Quantity, quantity, refuse } from '../../units/index.js'
 import { calculationOf, placeOf } from '../calculation.js'
 import { couplingOf } from '../coupling.js'
 import type { Leg } from '../document/describe.js'
@@ -53,7 +53,7 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
   const { gait: name = 'walk', stridePeriod } = options
   const { links, joints, robot, gaits } = leg
   const gait = Object.hasOwn(gaits, name) ? gaits[name] : undefined
-  if (gait === undefined) throw new InputError(where, [{ path: 'gait', given: show(name), accepts: oneOfNames(Object.keys(gaits), name) }])
+  if (gait === undefined) refuse(where, 'gait', name, oneOfNames(Object.keys(gaits), name))
   const limits = ({ range }: { readonly range: { readonly lowest: Quantity<'angle'>; readonly highest: Quantity<'angle'> } }) => range
   const made = threeJointLeg({
     hipOffset: links.hipOffset,

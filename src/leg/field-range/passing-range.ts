@@ -1,4 +1,4 @@
-import { didYouMean, InputError, type Issue, type Kind, Quantity, readAt, show } from '../../units/index.js'
+import { didYouMean, InputError, type Issue, issue, type Kind, Quantity, readAt } from '../../units/index.js'
 import { quickFor } from '../assess/quick.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { Leg } from '../document/describe.js'
@@ -96,7 +96,7 @@ export function passingRange(leg: Leg, path: LegPath | (string & {}), options: P
 function noQuantity(leg: Leg, path: unknown): Issue {
   const paths = fieldRows(leg).flatMap((row) => (fieldAt(leg, row.path) instanceof Quantity ? [row.path] : []))
   const near = typeof path === 'string' ? didYouMean(path, paths) : ''
-  return { path: 'path', given: show(path), accepts: `must lead to a quantity of the leg, as joints.knee.drive.pretension does${near}` }
+  return issue('path', path, `must lead to a quantity of the leg, as joints.knee.drive.pretension does${near}`)
 }
 
 /** The values to try, SI, in rising order. */
@@ -110,7 +110,7 @@ function valuesOf(now: Quantity<Kind>, { from, to, values = DEFAULT_VALUES }: Pa
       accepts: `must be more than from, ${new Quantity(low, now.kind)}`,
     })
   if (!(Number.isSafeInteger(values) && values >= 3 && values <= MOST_VALUES))
-    issues.push({ path: 'values', given: show(values), accepts: `must be a whole number from 3 to ${MOST_VALUES}` })
+    issues.push(issue('values', values, `must be a whole number from 3 to ${MOST_VALUES}`))
   if (issues.length > 0) throw new InputError('passingRange', issues)
   return Array.from({ length: values }, (_, i) => low + ((high - low) * i) / (values - 1))
 }

@@ -1,5 +1,6 @@
 import { clearanceHole, isoTolerance, metricThread, preloadFromTorque, pressFit, pressFitGrip, socketHead } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
+import { clampLoadAt } from '../clamp-load-at.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { materialState, steelOf } from '../material-state.js'
@@ -18,7 +19,6 @@ import {
   shaftOf,
 } from '../numbers.js'
 import { isPrinted } from '../printed.js'
-import { clampLoadAt } from '../what-if.js'
 import { force, length, ratio, torque } from './bench.js'
 import { pressedJoints } from './cut-list.js'
 import { SCREW_FRICTION } from './tensioning.js'

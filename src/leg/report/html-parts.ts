@@ -17,59 +17,57 @@ interface At {
 
 /** Blocks as HTML, with headings one level lower as an option. With the script of a report, what it makes from the texts is left out. */
 export const htmlBlocks = (blocks: readonly Block[], lower: 0 | 1 = 0, scripted = false): string =>
-  blocks.map((block) => html(block, { lower, level: 2 + lower, scripted })).join(scripted ? '' : '\n')
+  inside(blocks, { lower, level: 2 + lower, scripted })
 
 /** A page as a part of another: its title is a heading there. */
 export const htmlSection = (id: string, { title, blocks }: Page): string =>
   `<section aria-labelledby="${id}">\n<h2 id="${id}">${shown(title)}</h2>\n${htmlBlocks(blocks, 1)}\n</section>`
 
-/** A block; `level` is that of the headings of sections here. */
-function html(block: Block, at: At): string {
-  const { level, lower, scripted } = at
-  const inside = (blocks: readonly Block[], more: Partial<At> = {}) =>
-    blocks.map((one) => html(one, { ...at, ...more })).join(scripted ? '' : '\n')
-  switch (block.kind) {
-    case 'heading': {
-      const own = block.level + lower
-      return `<h${own}>${shown(block.text)}</h${own}>`
-    }
-    case 'section': {
-      const { id, title, blocks } = block
-      const content = inside(blocks, { level: level + 1, heading: title })
-      if (level > 2 + lower) return `\n<h${level}${UNNAMED.test(id) ? '' : ` id="${id}"`}>${shown(title)}</h${level}>${content}`
-      return `<section id="${id}" aria-labelledby="${id}-title">\n<h${level} id="${id}-title">${shown(title)}</h${level}>\n${content}\n</section>`
-    }
-    case 'text': {
-      const classes = [block.tone && `verdict ${block.tone}`, block.small && 'small'].filter(Boolean).join(' ')
-      const lead = block.lead === undefined ? '' : `<strong>${shown(block.lead)}</strong> `
-      return `<p${classes === '' ? '' : ` class=${/ /.test(classes) ? `"${classes}"` : classes}`}>${lead}${inline(block.text, scripted)}`
-    }
-    case 'points':
-    case 'steps': {
-      const [only] = block.lines
-      if (scripted && block.lines.length === 1 && only !== undefined) return `<p>${inline(only, scripted)}`
-      const list = block.kind === 'points' ? 'ul' : 'ol'
-      return `<${list}>${block.lines.map((line) => `<li>${inline(line, scripted)}`).join('')}</${list}>`
-    }
-    case 'table':
-      return htmlTable(block, at, block.caption === at.heading ? 'heading' : 'caption')
-    case 'facts':
-      return `<table class="facts"><caption>${shown(block.caption)}</caption><tbody>${block.rows
-        .map(
-          ([name, value]) =>
-            `<tr><th scope="row">${shown(name)}</th><td${value === '' ? ' class="blank"' : ''}>${inline(value, scripted)}</td></tr>`,
-        )
-        .join('')}</tbody></table>`
-    case 'code':
-      return `<div class="wide" tabindex="0" role="group" aria-label="Lines to type"><pre><code>${shown(block.text)}</code></pre></div>`
-    case 'fold':
-      return `<details open><summary>${shown(block.summary)}</summary>${inside(block.blocks)}</details>`
-    case 'picture':
-      return htmlPicture(block, at)
-    case 'pictures':
-      return `<div class="charts">${block.pictures.map((one) => htmlPicture(one, at)).join('\n')}</div>`
-  }
+type BlockOf<K, B = Block> = B extends Block ? (K extends B['kind'] ? B : never) : never
+type Maker<K extends Block['kind']> = (block: BlockOf<K>, at: At) => string
+
+const list = ({ kind, lines }: BlockOf<'points'>, { scripted }: At): string => {
+  const [only] = lines
+  if (scripted && lines.length === 1 && only !== undefined) return `<p>${inline(only, scripted)}`
+  const tag = kind === 'points' ? 'ul' : 'ol'
+  return `<${tag}>${lines.map((line) => `<li>${inline(line, scripted)}`).join('')}</${tag}>`
 }
+
+const MAKERS: { readonly [K in Block['kind']]: Maker<K> } = {
+  heading: (block, { lower }) => {
+    const own = block.level + lower
+    return `<h${own}>${shown(block.text)}</h${own}>`
+  },
+  section: ({ id, title, blocks }, at) => {
+    const { level, lower } = at
+    const content = inside(blocks, { ...at, level: level + 1, heading: title })
+    if (level > 2 + lower) return `\n<h${level}${UNNAMED.test(id) ? '' : ` id="${id}"`}>${shown(title)}</h${level}>${content}`
+    return `<section id="${id}" aria-labelledby="${id}-title">\n<h${level} id="${id}-title">${shown(title)}</h${level}>\n${content}\n</section>`
+  },
+  text: (block, { scripted }) => {
+    const classes = [block.tone && `verdict ${block.tone}`, block.small && 'small'].filter(Boolean).join(' ')
+    const lead = block.lead === undefined ? '' : `<strong>${shown(block.lead)}</strong> `
+    return `<p${classes === '' ? '' : ` class=${/ /.test(classes) ? `"${classes}"` : classes}`}>${lead}${inline(block.text, scripted)}`
+  },
+  points: list,
+  steps: list,
+  table: (block, at) => htmlTable(block, at, block.caption === at.heading ? 'heading' : 'caption'),
+  facts: ({ caption, rows }, { scripted }) =>
+    `<table class="facts"><caption>${shown(caption)}</caption><tbody>${rows
+      .map(
+        ([name, value]) =>
+          `<tr><th scope="row">${shown(name)}</th><td${value === '' ? ' class="blank"' : ''}>${inline(value, scripted)}</td></tr>`,
+      )
+      .join('')}</tbody></table>`,
+  code: ({ text }) => `<div class="wide" tabindex="0" role="group" aria-label="Lines to type"><pre><code>${shown(text)}</code></pre></div>`,
+  fold: ({ summary, blocks }, at) => `<details open><summary>${shown(summary)}</summary>${inside(blocks, at)}</details>`,
+  picture: (block, at) => htmlPicture(block, at),
+  pictures: ({ pictures }, at) => `<div class="charts">${pictures.map((one) => htmlPicture(one, at)).join('\n')}</div>`,
+}
+
+/** A block as its maker writes it. */
+const html = (block: Block, at: At): string => (MAKERS[block.kind] as (block: Block, at: At) => string)(block, at)
+const inside = (blocks: readonly Block[], at: At) => blocks.map((one) => html(one, at)).join(at.scripted ? '' : '\n')
 
 /** Parts that nothing leads to. */
 const UNNAMED = /^(f\d+|check-.*)$/

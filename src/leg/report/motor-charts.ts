@@ -1,10 +1,11 @@
 import { type Chart, lineChart, pointChart, type Series } from '../../chart/index.js'
 import { insulationClasses } from '../../thermal/index.js'
+import { heatAt } from '../heat-under-motion.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
 import { airNamed, JOINTS, motorOf, plateOf, stallTimeOf } from '../numbers.js'
 import { isPrinted } from '../printed.js'
-import { caseState, heatAt } from '../what-if.js'
+import { caseState } from '../what-if.js'
 import { gaitClouds, motorLimit } from './gait-points.js'
 
 const rpm = (speed: number) => (speed * 30) / Math.PI

@@ -1,4 +1,4 @@
-import { InputError, show } from '../../units/index.js'
+import { refuse } from '../../units/index.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { legDrawings } from '../drawings/index.js'
 import { legNumbers } from '../numbers.js'
@@ -45,10 +45,9 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
   knownOptions('report', options, OPTIONS)
   for (const name of ['date', 'by', 'checkedBy'] as const)
     if (options[name] !== undefined && typeof options[name] !== 'string')
-      throw new InputError('report', [{ path: name, given: show(options[name]), accepts: 'must be text, such as 2026-03-31' }])
+      refuse('report', name, options[name], 'must be text, such as 2026-03-31')
   const { steps = 'all' } = options
-  if (steps !== 'all' && steps !== 'decisive')
-    throw new InputError('report', [{ path: 'steps', given: show(steps), accepts: 'must be all or decisive' }])
+  if (steps !== 'all' && steps !== 'decisive') refuse('report', 'steps', steps, 'must be all or decisive')
   const { leg } = assessment
   const chosen = steps === 'all' ? assessment.checks : decisive(assessment)
   const sheet = numberedSheet(assessment, chosen)

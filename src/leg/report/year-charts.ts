@@ -1,12 +1,13 @@
 import { type Chart, lineChart } from '../../chart/index.js'
 import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
+import { clampLoadAt } from '../clamp-load-at.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
 import { driveOf, hasCord, JOINTS, plateOf, seasonDays } from '../numbers.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
-import { calculationFor, caseState, clampLoadAt } from '../what-if.js'
+import { calculationFor, caseState } from '../what-if.js'
 
 /** Pretension of the cords over a year, and what walking needs of it. */
 export function pretensionOverTime(leg: LegModel): Chart {

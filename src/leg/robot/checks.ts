@@ -82,52 +82,46 @@ function busChecks(x: LegNumbers, gait: RobotGait, where: string, brakeResistor:
 /** Load cases of everyday walking, whose foot force every part of a leg is calculated for. */
 const WALKING = ['walk', 'walkBack', 'slope', 'slopeDown', 'slopeAcross', 'trot'] as const satisfies readonly CaseId[]
 
+/** Whether one charge lasts for the longest walk. */
+function chargeChecks(x: LegNumbers, { runningTime }: RobotGait): RobotCheck[] {
+  if (runningTime === undefined) return []
+  return [
+    check(x, {
+      id: 'robot.runningTime',
+      title: 'Charge of the battery',
+      where: 'walking',
+      kind: 'time',
+      demand: x.usage.walkingTime,
+      capacity: runningTime.si,
+      required: 1,
+      demandIs: 'the longest walk',
+      capacityIs: 'one charge lasts',
+      remedy: 'a larger battery, a lighter load, or a straighter leg',
+    }),
+  ]
+}
+
+/** Whether the legs are calculated for the largest force that a foot bears as the weight passes from foot to foot. */
+function footLoadCheck(leg: LegModel, { corners }: RobotGait): RobotCheck {
+  const forceOf = (id: CaseId) => caseState(leg, id).motion?.vertical ?? 0
+  const worst = WALKING.reduce<CaseId>((most, id) => (forceOf(id) > forceOf(most) ? id : most), 'walk')
+  return check(leg.x, {
+    id: 'robot.footLoad',
+    title: 'Load of one foot',
+    where: 'walking',
+    kind: 'force',
+    demand: Math.max(...corners.map(({ peakForce }) => peakForce.si)),
+    capacity: forceOf(worst),
+    required: 1,
+    demandIs: 'the largest force on one foot, as the weight passes from foot to foot,',
+    capacityIs: `the leg is calculated for, in the load case ${LOAD_CASES[worst].title.toLowerCase()},`,
+    remedy: 'a higher duty factor, a centre of mass nearer to the middle, or a trot with a lower duty factor among the load cases',
+  })
+}
+
 /** The checks of the whole robot. */
 export function robotChecks(leg: LegModel, { gaits, slopes, brakeResistor }: RobotFindings): RobotCheck[] {
   const { x } = leg
-  const calculated = Math.max(...WALKING.map((id) => caseState(leg, id).motion?.vertical ?? 0))
-  const worst = WALKING.find((id) => caseState(leg, id).motion?.vertical === calculated) ?? 'walk'
-  const ofGait = (id: 'walk' | 'trot') => {
-    const gait = gaits[id]
-    const where = id === 'walk' ? 'walking' : 'trotting'
-    return [
-      ...busChecks(x, gait, where, brakeResistor),
-      ...(gait.runningTime === undefined || id === 'trot'
-        ? []
-        : [
-            check(x, {
-              id: 'robot.runningTime',
-              title: 'Charge of the battery',
-              where,
-              kind: 'time',
-              demand: x.usage.walkingTime,
-              capacity: gait.runningTime.si,
-              required: 1,
-              demandIs: 'the longest walk',
-              capacityIs: 'one charge lasts',
-              remedy: 'a larger battery, a lighter load, or a straighter leg',
-            }),
-          ]),
-      // The force of a trot is that of its load case by definition.
-      ...gait.corners
-        .filter(({ peakForce }) => id === 'walk' && peakForce.si === Math.max(...gait.corners.map((corner) => corner.peakForce.si)))
-        .slice(0, 1)
-        .map(({ peakForce }) =>
-          check(x, {
-            id: 'robot.footLoad',
-            title: 'Load of one foot',
-            where,
-            kind: 'force',
-            demand: peakForce.si,
-            capacity: calculated,
-            required: 1,
-            demandIs: 'the largest force on one foot, as the weight passes from foot to foot,',
-            capacityIs: `the leg is calculated for, in the load case ${LOAD_CASES[worst].title.toLowerCase()},`,
-            remedy: 'a higher duty factor, a centre of mass nearer to the middle, or a trot with a lower duty factor among the load cases',
-          }),
-        ),
-    ]
-  }
   const onSlope = (slope: RobotSlope | RobotSlopeAcross, where: string) =>
     check(x, {
       id: 'robot.tipOver',
@@ -142,8 +136,11 @@ export function robotChecks(leg: LegModel, { gaits, slopes, brakeResistor }: Rob
     })
   const { up, down, across } = slopes
   return [
-    ...ofGait('walk'),
-    ...ofGait('trot'),
+    ...busChecks(x, gaits.walk, 'walking', brakeResistor),
+    ...chargeChecks(x, gaits.walk),
+    // The force of a trot is that of its load case by definition.
+    footLoadCheck(leg, gaits.walk),
+    ...busChecks(x, gaits.trot, 'trotting', brakeResistor),
     ...(across.walk === undefined ? [] : busChecks(x, across.walk, 'walking across a slope', brakeResistor)),
     onSlope(up, 'up a slope'),
     onSlope(down, 'down a slope'),

@@ -72,9 +72,8 @@ export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, t
       brakeResistor,
     )
   })
-  const mean = (of: (point: BusPoint) => number) => points.reduce((sum, point) => sum + of(point), 0) / MOMENTS
-  const largest = (of: (point: BusPoint) => number) => Math.max(...points.map(of))
-  const meanPower = mean((point) => point.power - point.returned)
+  const bus = overStride(points)
+  const meanPower = bus.meanPower.si
   const { energyPerDistance, costOfTransport: cost } = costOfTransport.si({
     power: Math.max(0, meanPower),
     mass: x.robot.mass,
@@ -88,25 +87,31 @@ export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, t
     corners: loads(x, forces, strides),
     unsupported: new Quantity(tipping.share, 'ratio'),
     tips: new Quantity(tipping.angle, 'angle'),
-    meanPower: power(meanPower),
-    peakPower: power(largest((point) => point.power)),
-    returned: power(mean((point) => point.returned)),
-    peakReturned: power(largest((point) => point.back)),
-    notTaken: power(largest((point) => point.notTaken)),
-    peakCurrent: new Quantity(
-      largest((point) => point.current),
-      'current',
-    ),
-    lowestVoltage: new Quantity(-largest((point) => -point.voltage), 'voltage'),
-    state: points.every(({ holds }) => holds) ? 'holds' : 'brownOut',
-    motorHeat: power(mean((point) => point.motorHeat)),
-    controllerHeat: power(mean((point) => point.controllerHeat)),
+    ...bus,
     energyPerMetre: new Quantity(energyPerDistance, 'energyPerDistance'),
     costOfTransport: new Quantity(cost, 'ratio'),
     runningTime: charge === undefined ? undefined : new Quantity(charge.time, 'time'),
     range: charge === undefined ? undefined : new Quantity(charge.range, 'length'),
     samples: table(points, period),
   }
+}
+
+/** What motors and supply do over a stride, from its moments. */
+function overStride(points: readonly BusPoint[]) {
+  const mean = (of: (point: BusPoint) => number) => points.reduce((sum, point) => sum + of(point), 0) / points.length
+  const largest = (of: (point: BusPoint) => number) => Math.max(...points.map(of))
+  return {
+    meanPower: power(mean(({ power, returned }) => power - returned)),
+    peakPower: power(largest(({ power }) => power)),
+    returned: power(mean(({ returned }) => returned)),
+    peakReturned: power(largest(({ back }) => back)),
+    notTaken: power(largest(({ notTaken }) => notTaken)),
+    peakCurrent: new Quantity(Math.max(...points.map(({ current }) => current)), 'current'),
+    lowestVoltage: new Quantity(Math.min(...points.map(({ voltage }) => voltage)), 'voltage'),
+    state: points.every(({ holds }) => holds) ? 'holds' : 'brownOut',
+    motorHeat: power(mean(({ motorHeat }) => motorHeat)),
+    controllerHeat: power(mean(({ controllerHeat }) => controllerHeat)),
+  } as const
 }
 
 /** A robot across a slope, its lower side on the left: the weight passes through the ground farther left; a centre of mass off the middle counts on that side. */

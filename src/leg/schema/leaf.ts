@@ -167,13 +167,11 @@ function readBand(max: number, given: unknown): Band {
       `${accepts}: one number hides the scatter; write for example [${round(0.7 * given)}, ${given}, ${round(1.3 * given)}]`,
     )
   }
-  const named = given as { low?: unknown; typical?: unknown; high?: unknown } | null
-  const three = Array.isArray(given) ? given : typeof given === 'object' && named !== null ? [named.low, named.typical, named.high] : []
-  const surplus = Array.isArray(given) || typeof given !== 'object' || given === null ? 0 : Object.keys(given).length - 3
-  const [low, typical, high] = three as number[]
-  const rising = three.length === 3 && surplus === 0 && three.every((x) => typeof x === 'number')
-  if (!rising || !(0 < low! && low! <= typical! && typical! <= high! && high! <= max)) throw new Rejection(accepts)
-  return { low: low!, typical: typical!, high: high! }
+  const named = typeof given === 'object' && given !== null && Object.keys(given).length === 3 ? (given as Partial<Band>) : {}
+  const [low, typical, high] = Array.isArray(given) ? given : [named.low, named.typical, named.high]
+  const three = [low, typical, high].every((x) => typeof x === 'number') && !(Array.isArray(given) && given.length !== 3)
+  if (!three || !(0 < low && low <= typical && typical <= high && high <= max)) throw new Rejection(accepts)
+  return { low, typical, high }
 }
 
 function readWord(words: readonly string[], given: unknown, accepts: string): string {

@@ -35,7 +35,8 @@ const GROUPS = {
 }
 const groupOr = (boltGroup: string | undefined, why: string) => (boltGroup === undefined ? why : { boltGroup })
 
-function checksOf(group: 'stack' | 'motor'): readonly Check[] {
+/** Checks of the bolts under their load. */
+function jointChecksOf(group: 'stack' | 'motor'): readonly Check[] {
   const { name, scope, pressure, pressureAllowed, notPressed, shear, slip } = SIDES[group]
   const of = GROUPS[group]
   return [
@@ -85,6 +86,14 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
       capacityIs: 'the friction of the clamp load after heat and months',
       remedy: 'metal sleeves, a dowel or a shoulder that takes the force across, or tightening again after a week',
     },
+  ]
+}
+
+/** Checks of what holds the nut and bears the head. */
+function printChecksOf(group: 'stack' | 'motor'): readonly Check[] {
+  const { scope } = SIDES[group]
+  const of = GROUPS[group]
+  return [
     {
       id: `${group}Bolt.nut`,
       part: `nut pocket of the ${group} bolts`,
@@ -117,7 +126,8 @@ function checksOf(group: 'stack' | 'motor'): readonly Check[] {
 
 /** Checks of the groups of bolts. */
 export const boltChecks: readonly Check[] = [
-  ...checksOf('stack'),
+  ...jointChecksOf('stack'),
+  ...printChecksOf('stack'),
   {
     id: 'stackBolt.separation',
     part: 'stack bolt joint',
@@ -148,6 +158,7 @@ export const boltChecks: readonly Check[] = [
     capacityIs: 'the pull that takes the bolt from its preload to its proof load',
     remedy: 'thicker bolts, less preload, or a wider bolt pattern',
   },
-  ...checksOf('motor'),
+  ...jointChecksOf('motor'),
+  ...printChecksOf('motor'),
   ...tappedChecks(GROUPS.motor),
 ]

@@ -144,3 +144,11 @@ const MADE_OF: { readonly [id: string]: readonly PropertyName[] } = {
 }
 /** Properties of the table that a leaf of a material is made of. */
 export const propertiesOf = (id: string): readonly PropertyName[] => MADE_OF[id] ?? [id.slice('material.'.length) as PropertyName]
+
+/** Shear yield over tensile strength (von Mises). */
+export const shearShare = constant('material.shearShare', {
+  title: 'shear yield strength over tensile yield strength',
+  kind: 'ratio',
+  typical: 0.577,
+  source: { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' },
+})

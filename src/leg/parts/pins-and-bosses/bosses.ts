@@ -1,37 +1,19 @@
-import { fitProbability, isoTolerance, lugNetSection, lugTearOut, pressFitHold } from '../../../fasteners/index.js'
+import { lugNetSection, lugTearOut } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { cycles } from '../load/durations.js'
 import { airTemperature, moment } from '../load/fields.js'
-import { layered } from '../materials/fields.js'
-import { allowableStress, frictionOnSteel } from '../materials/values.js'
+import { layered, shearShare } from '../materials/fields.js'
+import { allowableStress } from '../materials/values.js'
 import { BY_INFILL, solidZone, ZONE } from '../prints/values.js'
-import { shearShare } from '../transmission/cord/anchor.js'
 import * as own from './fields.js'
-import { gripPressure, meanInterference, meanPin, splitStress } from './fit.js'
-import { forceOnBoss, pinForce } from './loads.js'
+import { splitStress } from './fit.js'
+import { grip, isLoose, looseChance } from './grip.js'
+import { forceOnBoss } from './loads.js'
 import { bossHoopStrength, bossInterlayerShear, bossStrength } from './strengths.js'
 
 const { boss, pin } = own
-const share = line.product('share of a length', { share: 'ratio', length: 'length' }, 'length')
-const scatter = line(
-  'scatter of the pin',
-  { upper: 'length', lower: 'length', sigmas: 'ratio' },
-  'length',
-  '(upper − lower) / sigmas',
-  (x) => (x.upper - x.lower) / x.sigmas,
-)
-const atLeast = line.largest('smallest chance that is resolved', { chance: 'ratio', least: 'ratio' }, 'ratio')
-const drag = line(
-  'torque of the eye that drags the pin',
-  { friction: 'ratio', force: 'force', diameter: 'length' },
-  'torque',
-  'friction · force · (diameter / 2)',
-  (x) => x.friction * x.force * (x.diameter / 2),
-)
-const along = line.product('force along the pin', { share: 'ratio', force: 'force' }, 'force')
-const both = line('length of pin in both bosses', { engagement: 'length' }, 'length', '2 · engagement', (x) => 2 * x.engagement)
 
 const section = (use: Use<'joint' | 'event' | 'air' | 'age'>, stressConcentration: number) =>
   use.run(lugNetSection, {
@@ -76,35 +58,6 @@ const splitStrength = value('boss.splitStrength', ['joint', 'air'], (use) =>
     held: true,
   }),
 )
-const hold = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
-  const [force, diameter] = [use(pinForce), use(pin.diameter)]
-  return use.run(pressFitHold, {
-    pressure: use(gripPressure),
-    diameter,
-    length: use.run(both, { engagement: use(boss.engagement) }),
-    friction: use.at(frictionOnSteel, { material: use(boss.material) }),
-    axialForce: use.run(along, { share: use(own.axialShare), force }),
-    torque: use.run(drag, { friction: use.at(frictionOnSteel, { material: use(own.eyeMaterial) }), force, diameter }),
-    requiredReserve: use(own.gripReserve),
-  })
-}
-const isLoose = value('boss.isLoose', ['joint', 'air'], (use) => use(meanInterference) <= 0)
-const grip = value('boss.grip', ['joint', 'event', 'air', 'age'], (use) =>
-  use(isLoose) ? { demand: use(pinForce), capacity: 0 } : hold(use),
-)
-const looseChance = value('boss.looseChance', ['joint'], (use) => {
-  const diameter = use(pin.diameter)
-  const { upper, lower } = use.run(isoTolerance, { diameter, zone: use(pin.zone) })
-  const { looseProbability: chance } = use.run(fitProbability, {
-    pinDiameter: use(meanPin),
-    pinScatter: use.run(scatter, { upper, lower, sigmas: use(own.toleranceSigmas) }),
-    holeDiameter: use(boss.hole),
-    holeScatter: use(boss.holeScatter),
-    neededInterference: use.run(share, { share: use(own.neededShare), length: diameter }),
-    allowableInterference: use.run(share, { share: use(own.allowableShare), length: diameter }),
-  })
-  return use.run(atLeast, { chance, least: use(own.leastChance) })
-})
 const twice = line('diameter that must be solid', { hole: 'length', outer: 'length' }, 'length', 'min(2 · hole, outer)', (x) =>
   Math.min(2 * x.hole, x.outer),
 )

@@ -2,7 +2,7 @@ import { clevisPinBending, goodmanReserve, pinEnduranceLimit, pinShear } from '.
 import type { Check } from '../../cases/check.js'
 import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
-import { shearShare } from '../transmission/cord/anchor.js'
+import { shearShare } from '../materials/fields.js'
 import { mostReserve, onBearing, pin, yieldShare } from './fields.js'
 import { driveOnPin, forceOnBoss, pinForce, prised } from './loads.js'
 import { bossPressure, eyePressure, eyeStrength, mouthPressure, mouthStrength } from './pressures.js'

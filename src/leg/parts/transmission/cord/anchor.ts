@@ -1,15 +1,16 @@
-import { anchorPull, cordToCut, takeUp } from '../../../../capstan/index.js'
+import { anchorPull } from '../../../../capstan/index.js'
 import { lugTearOut, pinBearing, pottedFerrule } from '../../../../fasteners/index.js'
 import type { Check } from '../../../cases/check.js'
 import { field, word } from '../../../leaves.js'
 import { shareOfStress } from '../../../lines.js'
 import { bondedEndOf } from '../../../numbers.js'
 import { constant, line, value } from '../../../run/index.js'
+import { shearShare } from '../../materials/fields.js'
 import { isLoaded } from '../../motion/values.js'
 import { drumStrength } from './drum.js'
 import * as cord from './fields.js'
-import { drumRadius, pinionRadius } from './radii.js'
-import { geometry, pretension, pretensionAsSet, windup } from './values.js'
+import { tensionerCheck } from './tensioner.js'
+import { pretension, windup } from './values.js'
 
 const ferruleWall = line(
   'axial rigidity of the ferrule',
@@ -18,21 +19,6 @@ const ferruleWall = line(
   'modulus · (π · socket · wall)',
   (x) => x.modulus * (Math.PI * x.socket * x.wall),
 )
-const creepOf = line(
-  'creep of the cord in a year',
-  { pretension: 'force', left: 'ratio', rigidity: 'axialRigidity' },
-  'strain',
-  'pretension · (1 − left) / rigidity',
-  (x) => (x.pretension * (1 - x.left)) / x.rigidity,
-)
-
-/** Shear yield over tensile strength (von Mises). */
-export const shearShare = constant('material.shearShare', {
-  title: 'shear yield strength over tensile yield strength',
-  kind: 'ratio',
-  typical: 0.577,
-  source: { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' },
-})
 const leastWrap = constant('anchor.leastWrap', {
   title: 'least wrap between tangent point and cord anchor',
   kind: 'angle',
@@ -51,16 +37,6 @@ export const ferruleThickness = constant('ferrule.wall', {
   kind: 'length',
   typical: 0.5e-3,
   source: { level: 'assumption', where: 'a thin tube' },
-})
-/** Stretch of a new braid that stays. */
-export const beddingStrain = constant('cord.beddingStrain', {
-  title: 'permanent stretch of a new cord',
-  kind: 'strain',
-  typical: 0.01,
-  low: 0.005,
-  high: 0.02,
-  source: { level: 'assumption', where: 'one per cent for a new braid' },
-  measuredBy: 'load a metre of cord ten times to a third of its strength and measure what stays',
 })
 /** A bonded cord end. */
 export const bond = {
@@ -142,33 +118,6 @@ const bondLimit = value('ferrule.bondLimit', ['joint', 'event', 'air', 'age'], (
   return use(bond.mechanicalLock) ? found.plasticLimit : found.elasticLimit
 })
 
-const takenUp = value('tensioner.takenUp', ['joint'], (use) => {
-  const { span, drumWrapAngle, pinionWrap } = use(geometry)
-  const [set, axialRigidity] = [use(pretensionAsSet), use(cord.axialRigidity)]
-  const { workingLength } = use.run(cordToCut, {
-    span,
-    drumRadius: use(drumRadius),
-    drumWrapTotal: drumWrapAngle,
-    pinionRadius: use(pinionRadius),
-    pinionWrap,
-    groovePitch: use(cord.drum.groovePitch),
-    endLength: 0,
-    tailLength: 0,
-    strain: 0,
-  })
-  return use.run(takeUp, {
-    workingLength,
-    pretension: set,
-    axialRigidity,
-    beddingStrain: use(beddingStrain),
-    creepStrain: use.run(creepOf, { pretension: set, left: use(cord.pretensionLeft), rigidity: axialRigidity }),
-    slack: use(cord.tensioner.slackAtAssembly),
-    temperatureRise: 0,
-    frameExpansion: 0,
-    cordExpansion: 0,
-  }).total
-})
-
 const HELD = ['bearsLoad', 'stored'] as const
 /** Checks of the cord's ends, anchors and tensioner. */
 export const anchorChecks: readonly Check[] = [
@@ -215,18 +164,5 @@ export const anchorChecks: readonly Check[] = [
     capacityIs: 'the load at which the bond begins to yield at its loaded end (uniformly, where a cone or knot locks it)',
     remedy: 'a cone or a knot in the resin, a softer adhesive, or half a turn more cord on the drum before the anchor',
   },
-  {
-    id: 'tensioner.travel',
-    part: 'tensioner',
-    mode: 'runs out of travel',
-    consequence: 'fails to work',
-    kind: 'length',
-    scope: 'joint',
-    when: ['repeats'],
-    demand: takenUp,
-    capacity: cord.tensioner.travel,
-    demandIs: 'the cord to take up: slack of assembly, stretch, bedding and creep',
-    capacityIs: 'the travel of the tensioner (pulling one end)',
-    remedy: 'a longer tensioner, or stretch the cord before it is built in',
-  },
+  tensionerCheck,
 ]

@@ -8,12 +8,12 @@ import { from, to } from '../../joints/fields.js'
 import * as links from '../../links/fields.js'
 import { cycles } from '../../load/durations.js'
 import { airTemperature, moment } from '../../load/fields.js'
+import { shearShare } from '../../materials/fields.js'
 import { modulusInAir, strengthInAir } from '../../materials/in-air.js'
 import { allowableStress } from '../../materials/values.js'
 import { kneeOf, upperOf } from '../../motion/instances.js'
 import { stride } from '../../motion/values.js'
 import { movingShare, yieldShare } from '../../pins-and-bosses/fields.js'
-import { shearShare } from '../cord/anchor.js'
 import * as rod from './fields.js'
 
 const larger = line.largest('larger force of the rod', { pull: 'force', push: 'force' }, 'force')
