@@ -132,6 +132,27 @@ describe('balance', () => {
     )
   })
 
+  test('is the first place at which a scan of rises finds as much heat leaving as entering, and none where the scan finds none', () => {
+    const state = motorState()
+    fc.assert(
+      fc.property(
+        between(0.05, 0.6),
+        between(0.2, 8),
+        between(-0.004, 0),
+        between(0, 20),
+        (torque, windingToMount, magnetCoefficient, otherLoss) => {
+          const x = { torque, ...machine, ...laws, windingToMount, magnetCoefficient, otherLoss }
+          const rises = Array.from({ length: 900 }, (_, i) => 0.5 * (i + 1))
+          const first = rises.find((rise) => motorStateAt(x, x.air + rise, state).surplus <= 0)
+          const found = motorBalance.si(x)
+          expect(found.state).toBe(first === undefined ? 'runaway' : 'steady')
+          if (first !== undefined) expect(Math.abs(found.mount - x.air - first + 0.25)).toBeLessThan(0.2501)
+        },
+      ),
+      { seed: 4, numRuns: 300 },
+    )
+  })
+
   test('no torque is as warm as the air; a torque beyond the last that settles runs away', () => {
     expect(at(0).mount).toBeCloseTo(laws.air, 9)
     let low = 0.3

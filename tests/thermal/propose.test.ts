@@ -92,6 +92,16 @@ describe('mounts for a wish', () => {
     expect(proposeMount({ ...wish, torque: [1.01 * torque.si, 'N m'] }).state).toBe('refused')
     expect(message).toContain('instead of 3 N m')
   })
+
+  test('a small torque that hot air does not allow is refused with a smaller one', () => {
+    // The magnets may have 70 °C: the air leaves them next to nothing.
+    const hot = { ...wish, air: '69.99 degC', torque: '0.02 N m' } as const
+    const { state, refusal } = proposeMount(hot)
+    expect(state).toBe('refused')
+    const torque = refusal!.nearest[0]!.met!.si
+    expect(torque).toBeLessThan(0.02)
+    expect(proposeMount({ ...hot, torque: [torque, 'N m'] }).state).toBe('met')
+  })
 })
 
 describe('a space for the plate', () => {
