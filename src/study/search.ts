@@ -55,7 +55,7 @@ export function search(problem: Problem, evolution: Evolution): Searched {
     used += options.used
     const closed = descend(problem, options.best, evaluations - used)
     used += closed.used
-    if (closed.used > 0) progress?.(used, evaluations, closed.best)
+    progress?.(used, evaluations, closed.best)
     best = best === undefined ? closed.best : bestOf([best, closed.best])
     // A search that the evaluations cut short says nothing about agreement.
     if (found.settled && options.complete) settled.push(closed.best)
@@ -75,7 +75,7 @@ export function search(problem: Problem, evolution: Evolution): Searched {
 const feasibleIn = (candidates: readonly Candidate[]): number => candidates.filter(({ violation }) => violation === 0).length
 
 /** By how much the goal varies over random points: between their quartiles. */
-function spreadOf(starts: readonly Candidate[]): number {
+export function spreadOf(starts: readonly Candidate[]): number {
   const goals = starts
     .map(({ goals: [goal] }) => goal as number)
     .filter(Number.isFinite)

@@ -5,9 +5,22 @@ import { slackTension } from '../../src/capstan/index.js'
 import { formula } from '../../src/formula/index.js'
 import { boxSection } from '../../src/structures/index.js'
 import { relaxation } from '../../src/study/evolve.js'
-import { normal, optimise, solveFor, sweep, uncertainty } from '../../src/study/index.js'
+import {
+  bounds,
+  normal,
+  optimise,
+  runSweep,
+  solveFor,
+  sweep,
+  sweepJob,
+  uncertainty,
+  uniform,
+  varianceShares,
+} from '../../src/study/index.js'
 import { dampedUpdate } from '../../src/study/local-descent.js'
 import { dot, stepOf } from '../../src/study/quadratic-step.js'
+import { spreadOf } from '../../src/study/search.js'
+import { subsetRun } from '../../src/study/subset-simulation.js'
 import { UnitBox } from '../../src/study/unit-box.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -169,4 +182,87 @@ test('one bad coefficient of correlation is one issue', () => {
   const correlations = [{ between: ['friction', 'wrapAngle'], coefficient: 2 }]
   const issues = issuesOf(() => uncertainty(slackTension, inputs as never, { correlations } as never))
   expect(issues.map(({ path }) => path)).toEqual(['correlations[0].coefficient'])
+})
+
+test('a goal varies by the range between its quartiles, or where those are one by its whole range', () => {
+  const spread = (...goals: number[]) => spreadOf(goals.map((goal) => ({ goals: Float64Array.of(goal) }) as never))
+  expect(spread(4, 0, 3, 1, 2)).toBe(2)
+  expect(spread(0, 10, 20, 30, 40, 50, 60, 70, 1000)).toBe(40)
+  expect(spread(5, 5, 5, 5, 9)).toBe(4)
+  expect(spread(5, Number.POSITIVE_INFINITY, 5, 7, 5, Number.NaN)).toBe(2)
+  expect([spread(), spread(3)]).toEqual([0, 0])
+})
+
+test('the nearest failure of a run is the nearest of all that it met', () => {
+  // Failure beyond a distance of 2.5 in the direction of both scores.
+  const state = { n: 2, at: (u: ArrayLike<number>) => 2.5 - (u[0]! + u[1]!) / Math.SQRT2, count: { evaluations: 0, gaps: 0 } }
+  const { nearest, failed, reached } = subsetRun(state as never, 500, 1, 0)
+  expect(reached).toBe(true)
+  expect(Math.hypot(...nearest!)).toBe(Math.min(...failed.map((u) => Math.hypot(...u))))
+  expect(Math.hypot(...nearest!)).toBeGreaterThanOrEqual(2.5)
+})
+
+describe('a grid in which a value stands for many rows', () => {
+  const plain = formula('test.gridded', {
+    inputs: { a: 'ratio', b: 'ratio', c: 'ratio' },
+    output: 'ratio',
+    source: [{ level: 'unverified', where: 'test' }],
+    si: ({ a, b, c }) => 100 * a + 10 * b + c,
+  })
+  const over = (c: number) => ({ a: [1, 2, 3], b: [4, 5], c: { from: 0, to: 1, count: c } })
+  test.each([2, 23, 24, 25, 60])('%d rows for each pair', async (count) => {
+    const table = sweep(plain, { over: over(count) })
+    const expected = [1, 2, 3].flatMap((a) =>
+      [4, 5].flatMap((b) => Array.from({ length: count }, (_, i) => [a, b, i / (count - 1)] as const)),
+    )
+    for (const [k, name] of ['a', 'b', 'c'].entries())
+      expect([...table.in(name, '1')]).toEqual(expected.map((row) => expect.closeTo(row[k]!, 14)))
+    // In blocks that begin and end anywhere in a run.
+    for (const blockRows of [7, 30])
+      expect((await runSweep(sweepJob(plain, { over: over(count) }), { blockRows })).toCSV()).toBe(table.toCSV())
+  })
+})
+
+test('shares of a result that stays the same are nothing, with and without correlation', () => {
+  const same = formula('test.same', { inputs: { a: 'ratio', b: 'ratio' }, output: 'ratio', source: [{ level: 'unverified', where: 'test' }], si: () => 3 }) // biome-ignore format: one record
+  for (const correlations of [[], [{ between: ['a', 'b'], coefficient: 0.5 }]] as const)
+    for (const { first, total } of varianceShares(
+      same,
+      { a: uniform(0, 1), b: uniform(0, 1) },
+      { samples: 16, replicates: 4, correlations: correlations as never },
+    ).inputs)
+      expect([first.value, total.value]).toEqual([0, 0])
+})
+
+test('a range of zeros with a kink at one end is a range, whichever end that is', () => {
+  const foot = formula('test.foot', {
+    inputs: { x: 'ratio', mirror: { flag: true } },
+    output: 'ratio',
+    source: [{ level: 'unverified', where: 'test' }],
+    // Zero from 0 to 1: left of it a line, right of it a curve that leaves zero as flatly as a root of high order.
+    si: ({ x, mirror }) => {
+      const at = mirror ? 1 - x : x
+      return at < 0 ? -at : at < 1 ? 0 : (at - 1) ** 9
+    },
+  })
+  for (const mirror of [false, true]) {
+    const { state, intervals, roots } = solveFor(foot, 'x', { mirror }, 0, { between: [-2, 3] })
+    expect([state, roots]).toEqual(['interval', []])
+    expect(intervals).toHaveLength(1)
+    expect(mirror ? intervals[0]![1].si : intervals[0]![0].si).toBeCloseTo(mirror ? 1 : 0, 12)
+  }
+})
+
+test('the extremes inside ranges are found where most of them have no answer', () => {
+  const island = formula('test.island', {
+    inputs: { a: 'ratio', b: 'ratio' },
+    output: 'ratio',
+    source: [{ level: 'unverified', where: 'test' }],
+    // Answers on a disk about (0.3, 0.6) alone: lowest in its middle, highest on its edge.
+    si: ({ a, b }) => ((a - 0.3) ** 2 + (b - 0.6) ** 2 < 0.04 ? 5 * (a - 0.3) ** 2 + (b - 0.6) ** 2 : Number.NaN),
+  })
+  const { low, high } = bounds(island, { a: uniform(0, 1), b: uniform(0, 1) })
+  expect(low.value.si).toBeCloseTo(0, 9)
+  expect(high.value.si).toBeGreaterThan(0.19)
+  expect(high.value.si).toBeLessThanOrEqual(0.2)
 })
