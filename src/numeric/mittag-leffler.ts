@@ -39,7 +39,7 @@ const finite = (value: number, alpha: number, beta: number, z: number): number =
   throw new NumericError('mittagLeffler', 'outOfRange', 'the value is too large for a number', { alpha, beta, z })
 }
 
-/** Values of the gamma function at αk + β, k = 0, 1, 2 and so on. */
+/** Values of the gamma function at αk + β, k = 0, 1, 2 and so on; infinite at its pole, which β = 0 begins with. */
 class Gammas {
   readonly #values: number[] = []
 
@@ -50,7 +50,10 @@ class Gammas {
 
   at(k: number): number {
     const values = this.#values
-    while (values.length <= k) values.push(gamma(this.alpha * values.length + this.beta))
+    while (values.length <= k) {
+      const argument = this.alpha * values.length + this.beta
+      values.push(argument === 0 ? Number.POSITIVE_INFINITY : gamma(argument))
+    }
     return values[k]!
   }
 }
@@ -76,8 +79,7 @@ function series(alpha: number, beta: number, z: number): number {
   let power = 1
   for (let k = 0; k < 100_000; k++) {
     const argument = alpha * k + beta
-    const size =
-      argument === 0 ? 0 : argument < 20 && Math.abs(k * lnZ) < 600 ? power / gammas.at(k) : Math.exp(k * lnZ - lnGamma(argument))
+    const size = argument < 20 && Math.abs(k * lnZ) < 600 ? power / gammas.at(k) : Math.exp(k * lnZ - lnGamma(argument))
     power *= Math.abs(z)
     const term = z < 0 && k % 2 === 1 ? -size : size
     sum += term
