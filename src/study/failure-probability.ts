@@ -4,11 +4,12 @@ import { type In, InputError, type Issue, type Kind, Quantity, readAt, show } fr
 import { correlationFactor } from './correlation.js'
 import { type DesignPoint, designPoint } from './design-point.js'
 import { type FirstOrderReliability, Reliability } from './failure-result.js'
+import { Tally } from './failure-tally.js'
 import { type LimitState, limitState } from './limit-state.js'
 import type { Named, OptionsFor } from './model.js'
 import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarOutput, type ScalarPath, untyped } from './path.js'
-import { type SubsetRun, subsetRun } from './subset-simulation.js'
+import { MOST_LEVELS, type SubsetRun, subsetRun } from './subset-simulation.js'
 import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 
@@ -83,20 +84,23 @@ export function failureProbability<I extends Inputs, O extends Output>(
   return new Reliability({
     formula: formula.id,
     failure: `${below === undefined ? 'above' : 'below'} ${new Quantity(limit, kind)}`,
-    ...estimate(found, confidence),
+    ...estimate(found, samples, confidence),
     confidence,
     firstOrder: first,
     evaluations: state.count.evaluations,
-    remarks: [...uncertain.remarks, ...remarksOn(found, first, state, confidence)],
+    remarks: [...uncertain.remarks, ...remarksOn(found, first, state, samples, confidence)],
   })
 }
 
-function estimate(found: readonly SubsetRun[], confidence: number) {
+function estimate(found: readonly SubsetRun[], samples: number, confidence: number) {
   const n = found.length
-  const probability = found.reduce((sum, run) => sum + run.probability / n, 0)
+  const probability = found.reduce((sum, run) => sum + run.probability, 0) / n
   const error = Math.sqrt(found.reduce((sum, run) => sum + (run.probability - probability) ** 2, 0) / (n - 1) / n)
   const reach = studentTQuantile(0.5 + confidence / 2, n - 1) * error
-  return { probability, error, interval: [Math.max(0, probability - reach), Math.min(1, probability + reach)] as const }
+  // Where nothing leads to failure only the plain draws that begin each run speak against it.
+  const lost = found.some(({ reached, levels }) => !reached && levels < MOST_LEVELS)
+  const unseen = lost ? new Tally().chance(n * samples, confidence, 1).interval[1] : 0
+  return { probability, error, interval: [Math.max(0, probability - reach), Math.min(1, Math.max(probability + reach, unseen))] as const }
 }
 
 /** The first-order method from the middle and from the sampled failure nearest to it; of two design points the nearer one. */
@@ -131,10 +135,11 @@ function remarksOn(
   found: readonly SubsetRun[],
   first: FirstOrderReliability | undefined,
   { count }: LimitState,
+  samples: number,
   confidence: number,
 ): string[] {
   const remarks: string[] = []
-  const { probability, interval } = estimate(found, confidence)
+  const { probability, interval } = estimate(found, samples, confidence)
   const missed = found.filter(({ reached }) => !reached).length
   if (missed > 0)
     remarks.push(

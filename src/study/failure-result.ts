@@ -50,7 +50,7 @@ export class Reliability extends Printable {
   readonly probability: number
   /** Standard error of that chance, from independent runs. */
   readonly error: number
-  /** Confidence interval of that chance. */
+  /** Confidence interval of that chance. Where runs found nothing that leads to failure, up to the chance that their plain draws would have shown. */
   readonly interval: readonly [number, number]
   readonly confidence: number
   /** Index, design point and importance of the inputs; undefined where the first-order method did not converge. */

@@ -18,7 +18,7 @@ export interface SubsetRun {
 /** Share of the samples of a level that begin the next one. */
 const SHARE = 0.1
 /** Ten powers of ten each for two levels: beyond, chances mean nothing. */
-const MOST_LEVELS = 20
+export const MOST_LEVELS = 20
 type Sampled = Pick<LimitState, 'n' | 'at'>
 /** The share of accepted moves that mixes fastest, and how often the length of the moves is adapted in a level. */
 const ACCEPTED = 0.44

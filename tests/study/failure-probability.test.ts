@@ -146,6 +146,19 @@ describe('what a reader is told', () => {
     expect(found.probability).toBeLessThan(1e-15)
     expect(found.remarks.join()).toContain('did not reach failure')
   })
+  test('a failure that no run came near may be as frequent as the plain draws allow', () => {
+    // A patch of failure in a plain: nothing leads to it, and its chance is 2.5e-6.
+    const patch = formula('test.patch', {
+      inputs: { a: x, b: x },
+      output: x,
+      source: memory,
+      si: ({ a, b }) => (Math.hypot(a - 2.5, b - 2.5) < 0.05 ? -1 : 1),
+    })
+    const found = failureProbability(patch, { a: standard, b: standard }, { below: 0, samples: 500 })
+    expect(found.probability).toBe(0)
+    // 1 - 0.05^(1/5000): as many draws without a failure once in twenty times.
+    expect(found.interval[1]).toBeCloseTo(5.99e-4, 6)
+  })
   test('the same seed gives the same bytes; it prints and draws itself', () => {
     const run = (seed: number) =>
       failureProbability(margin, { strength: uniform(8, 12), load: normal(4, 1.2) }, { below: 0, samples: 200, seed })
