@@ -1,3 +1,4 @@
+import type { StanceId } from '../../cases/events.js'
 import { type At, type Use, value } from '../../run/index.js'
 import { from, to } from '../joints/fields.js'
 import * as links from '../links/fields.js'
@@ -18,7 +19,7 @@ export const kneeSide = value('motion.kneeSide', ['leg'], (use, at) => {
 })
 
 /** Stances of a landing, in which a spring breaks if ever. */
-const LANDINGS: ReadonlySet<string> = new Set(['hop', 'hopEnd', 'drop', 'dropEnd'])
+const LANDINGS: readonly StanceId[] = ['hop', 'hopEnd', 'drop', 'dropEnd']
 
 /** Runs a stride with the springs of the leg, or without them. */
 function strideWith(use: Use<'leg' | 'stance'>, at: At<'leg' | 'stance'>, springs: 'with' | 'without') {
@@ -72,7 +73,7 @@ function strideWith(use: Use<'leg' | 'stance'>, at: At<'leg' | 'stance'>, spring
     linkage: use(linkage),
     kneePulleys: use(kneePulleys),
     hipSpring: springs === 'with' ? use.at(springLaw, { joint: hipOf(use, at.leg) }) : undefined,
-    mayBreak: springs === 'with' && LANDINGS.has(use.nameOf('stance', at.stance)),
+    mayBreak: springs === 'with' && LANDINGS.includes(use.nameOf('stance', at.stance) as StanceId),
     kneeSpring: springs === 'with' ? use.at(springLaw, { joint: kneeOf(use, at.leg) }) : undefined,
   })
 }
