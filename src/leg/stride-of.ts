@@ -3,11 +3,12 @@ import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
 import type { LegModel } from './leg-model.js'
-import { type DrivenJoint, drivenJoints, motorOf } from './numbers.js'
+import { type DrivenJoint, drivenJoints } from './numbers.js'
 import { parallelTorqueOf } from './parallel-torque.js'
 import { type Stance, stance as stanceOf } from './parts/load/stance.js'
 import { footPathOf, uprightForces } from './parts/motion/stride-moments.js'
-import { ratio } from './parts/transmission/questions.js'
+import { rotorAtJoint, turningWithRotor } from './parts/motors/rotor.js'
+import { ownInertia, ratio, signedRatio } from './parts/transmission/questions.js'
 import { efficiency } from './parts/transmission/through-hip/whole.js'
 import { bodyOf, branchOf } from './pose.js'
 import { calculationFor } from './what-if.js'
@@ -51,9 +52,17 @@ const largestForce = ({ x }: LegModel, stance: Stance, stancePhase: number): num
 export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
   const { links } = leg.x
   const kinematic = kinematicOf(leg)
+  const calculation = calculationFor(leg)
+  const coupling = couplingOf(leg)
+  const placeOfDrive = (joint: DrivenJoint) => calculation.instances.implied(placeOf(calculation, { joint })) as never
+  // A rotor that rides on the upper link turns with it besides its own spin, and the wheel of its drive turns with the lower link.
+  const spinning = {
+    upper: coupling === undefined ? calculation.get(turningWithRotor, placeOfDrive('knee')) : 0,
+    lower: (coupling === undefined ? calculation.get(ownInertia, placeOfDrive('knee'))?.atJoint : undefined) ?? 0,
+  }
   const slender = (link: 'upper' | 'lower') => {
     const { mass, centre, inertia } = bodyOf(leg, link)
-    const across = new Quantity(inertia, 'momentOfInertia')
+    const across = new Quantity(inertia + spinning[link], 'momentOfInertia')
     return {
       mass: new Quantity(mass, 'mass'),
       centreOfMass: { x: length(0), y: length(0), z: length(-centre) },
@@ -65,14 +74,17 @@ export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}
     upperLink: slender('upper'),
     lowerLink: slender('lower'),
   })
-  const calculation = calculationFor(leg)
   const drive = (joint: DrivenJoint) => {
-    const where = calculation.instances.implied(placeOf(calculation, { joint })) as never
+    const where = placeOfDrive(joint)
+    const turns = calculation.get(ratio, where)
+    const ridesAlong = joint === 'knee' && coupling === undefined
+    const inertia = ridesAlong ? calculation.get(turningWithRotor, where) : calculation.get(rotorAtJoint, where) / turns ** 2
     return {
-      ratio: calculation.get(ratio, where),
+      ratio: turns,
+      rotorTurns: calculation.get(signedRatio, where) < 0 ? ('againstDrum' as const) : ('withDrum' as const),
       efficiency: calculation.get(efficiency, where),
       ...(way.lossyBack === true ? { backEfficiency: calculation.get(efficiency, where) } : {}),
-      rotorInertia: new Quantity(motorOf(leg.x, joint).rotorInertia, 'momentOfInertia'),
+      rotorInertia: new Quantity(inertia, 'momentOfInertia'),
     }
   }
   const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
@@ -80,7 +92,6 @@ export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}
   const period = stepLength / speed / dutyFactor
   const path = { ...stance, stepLength: way.stepLength ?? stepLength, hipOffset: links.hipOffset, height: leg.x.robot.standHeight }
   const force = way.force ?? ((stancePhase: number) => largestForce(leg, stance, stancePhase))
-  const coupling = couplingOf(leg)
   const parallelTorqueSi = parallelTorqueOf(leg)
   // A leg that is mounted the other way round sees the robot walk backward: the foot's path and the traction are mirrored.
   const heading = way.mirrored === true ? Math.PI - (way.heading ?? 0) : (way.heading ?? 0)

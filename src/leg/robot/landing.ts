@@ -4,7 +4,8 @@ import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { JOINTS, type Joint, motorOf, toesOf } from '../numbers.js'
+import { JOINTS, type Joint, toesOf } from '../numbers.js'
+import { turningWithRotor } from '../parts/motors/rotor.js'
 import { blowTorque as ownBlowTorque, ratio, signedRatio } from '../parts/transmission/questions.js'
 import { kneeLinkage, rodOf } from '../parts/transmission/through-hip/fields.js'
 import { blowTorque, stiffnessAtRest } from '../parts/transmission/through-hip/whole.js'
@@ -71,7 +72,7 @@ export function robotLandings(leg: LegModel): RobotLanding[] {
       const most = calculation.get(blowTorque, cold)
       if (stiffness === undefined || most === undefined) return []
       const drum = drumSpeed(leg, joint, angles, rates)
-      const inertia = calculation.get(ratio, where) ** 2 * motorOf(leg.x, joint).rotorInertia
+      const inertia = calculation.get(ratio, where) ** 2 * calculation.get(turningWithRotor, where)
       const blow = { drumSpeed: drum, driveStiffness: stiffness, inertia, footSpeed: speed }
       const { torque, state } = rotorBlow.si({ ...blow, ...toes })
       const held = Math.abs(caseState(leg, name).joints[joint].drum.torque)

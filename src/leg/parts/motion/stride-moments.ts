@@ -8,7 +8,7 @@ import type { Linkage } from './rod-drive.js'
 const STANCE_SAMPLES = STANCE_PARTS
 /** Ends of the stance, where the leg is farthest from upright, and its middle, where half a sine is highest: the largest values are found there. */
 const EXTREMES = [0, 0.5, 1]
-/** Fine enough for the largest torque of a swing to two per cent. */
+/** Fine enough for the largest torque of a swing to two per cent, and to six where heavy rotors decide. */
 const SWING_SAMPLES = 12
 
 /** What a stride is made of, SI. */

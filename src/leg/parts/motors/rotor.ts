@@ -12,7 +12,7 @@ const withWheel = line.sum(
   'momentOfInertia',
 )
 /** Inertia of a rotor with what turns with it: pinion, pulley, or input of a gearbox. */
-const turningWithRotor = value('motor.turningWithRotor', ['joint'], (use) => {
+export const turningWithRotor = value('motor.turningWithRotor', ['joint'], (use) => {
   const [rotor, own] = [use(rotorInertia), use(ownInertia)]
   return own === undefined ? rotor : use.run(together, { rotor, own: own.atMotor })
 })
