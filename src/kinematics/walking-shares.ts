@@ -87,7 +87,7 @@ function scheduleOf(many: number, dutyFactor: number): Schedule {
   return { rows: Math.max(...legs.map(({ row }) => row)) + 1, moments, carried: Math.min(1, standingFor(legs, dutyFactor)) }
 }
 
-/** The schedule that was asked for last: robots of a study walk alike, with steps and weights of their own. */
+/** The schedule that was used last: robots of a study walk alike, with steps and weights of their own. */
 const last: { many: number; dutyFactor: number; schedule: Schedule | undefined } = {
   many: Number.NaN,
   dutyFactor: Number.NaN,

@@ -58,7 +58,7 @@ class Gammas {
   }
 }
 
-/** Those that were asked for last, the newest first: the materials of a machine keep their exponents while times and temperatures change. */
+/** Those that were used last, the newest first: the materials of a machine keep their exponents while times and temperatures change. */
 const kept: Gammas[] = []
 const MOST_KEPT = 8
 
