@@ -62,5 +62,5 @@ export const WISH = {
 export type CordGiven = Given<typeof CORD>
 /** A cord of the builder's stock. */
 export type CordStock = Si<typeof CORD>
-/** What a drive shall do and where it must fit, SI. */
+/** Task of a drive, and the space that it must fit, SI. */
 export type DriveWishNumbers = Si<typeof WISH>

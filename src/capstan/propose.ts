@@ -3,7 +3,7 @@ import { Quantity, refuse } from '../units/index.js'
 import { type DriveSizes, sizesOf, turnsUnderClamp } from './propose-sizes.js'
 import { CORD, type CordGiven, type CordStock, type DriveWishNumbers, WISH } from './propose-wish.js'
 
-/** What a drive shall do, where it must fit, and the cords at hand by name. */
+/** Task of a drive, the space that it must fit, and the cords at hand by name. */
 export type DriveWish = Given<typeof WISH> & {
   /** Cords at hand, by name. */
   readonly cords: { readonly [name: string]: CordGiven }

@@ -1,7 +1,7 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util'
 import { InputError, nearName, refuse } from '../units/index.js'
 
-/** What a verb accepts after its name. */
+/** Arguments that a verb accepts after its name. */
 export type Options = NonNullable<ParseArgsConfig['options']>
 
 /** Options that every verb accepts. */

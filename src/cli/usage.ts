@@ -1,4 +1,4 @@
-/** What each verb does, how it is called, and its options. */
+/** Each verb with its purpose, its call and its options. */
 export const VERBS: Readonly<Record<string, { readonly does: string; readonly call: string; readonly options: readonly string[] }>> = {
   start: {
     does: 'write an example leg to edit, with the schema that editors complete from',

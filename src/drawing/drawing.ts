@@ -5,7 +5,7 @@ import type { Place } from './view.js'
 export interface Group {
   /** Name of the part. */
   readonly name: string
-  /** What is drawn in it. */
+  /** Content of the drawing. */
   readonly items: readonly Item[]
   /** Where millimetres of the part are on the page; absent for what has no scale. */
   readonly place?: Place
@@ -23,7 +23,7 @@ export interface DrawingTable {
 export interface Drawing {
   /** A name for links and file names. */
   readonly id: string
-  /** What is shown, and from where. */
+  /** Content of the view, and the direction that it is seen from. */
   readonly title: string
   /** The result in a few words: the first line of the picture. */
   readonly answer: string

@@ -1,6 +1,6 @@
 import type { Point } from './geometry.js'
 
-/** What a line means: its width and pattern follow (ISO 128). */
+/** Meaning of a line, which decides its width and pattern (ISO 128). */
 export type LineClass =
   /** Visible outline of a given or standard size. */
   | 'thick'

@@ -18,7 +18,7 @@ const GAPS = ['best', 'wide'] as const
 
 /** Kinds of adhesive with a prior. */
 export type AdhesiveName = (typeof ADHESIVES)[number]
-/** What an adhesive may be put on: metals, and printed polymers. */
+/** Surfaces for an adhesive: metals, and printed polymers. */
 export type BondSurface = (typeof METALS)[number] | (typeof PRINTS)[number]
 /** How thick the layer is, for that kind of adhesive: within its best range, or wider. */
 export type BondGap = (typeof GAPS)[number]

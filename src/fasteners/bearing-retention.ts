@@ -105,7 +105,7 @@ export const bearingCap = /* @__PURE__ */ formula('fasteners.bearingCap', {
     capacity: 'force',
     /** Capacity over thrust; infinite without thrust. */
     reserve: { kind: 'ratio', infinite: true },
-    /** What limits it. */
+    /** Limit that governs: the cap lifts, or a screw is overloaded. */
     governedBy: { oneOf: ['lifting', 'screws'] },
     /** Whether the cap stays on its face. */
     state: { oneOf: ['closed', 'lifts'] },

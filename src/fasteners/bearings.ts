@@ -130,7 +130,7 @@ export const bearingOscillation = /* @__PURE__ */ formula('fasteners.bearingOsci
     turnsPerCycle: 'ratio',
     /** Angle between balls, as seen by the turning ring. */
     ballPitch: 'angle',
-    /** What governs. */
+    /** Criterion that governs. */
     state: { oneOf: ['fatigueLife', 'falseBrinelling'] },
   },
   equation: ['turnsPerCycle = 4 * halfAmplitude / (2 * pi)', 'ballPitch = 4 * pi / balls'],

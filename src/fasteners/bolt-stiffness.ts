@@ -53,7 +53,7 @@ export const boltCompliance = /* @__PURE__ */ formula('fasteners.boltCompliance'
     ...SHANK_AND_THREAD,
     /** Head: hexagon 0.5 diameters, socket 0.4. */
     head: { oneOf: ['hexagon', 'socket'] },
-    /** What the thread is screwed into: a nut, or a tapped part. */
+    /** Mate of the thread: a nut, or a tapped part. */
     end: { oneOf: ['nut', 'tapped'] },
     /** Modulus of the tapped part; not used with a nut (which counts as the bolt's material). */
     tappedModulus: { kind: 'modulus', above: 0, optional: true },

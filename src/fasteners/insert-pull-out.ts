@@ -14,7 +14,7 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
     length: { kind: 'length', above: 0 },
     /** Shear strength of the print around it. */
     shearStrength: { kind: 'stress', above: 0 },
-    /** Share of that which a pull test of this insert in this print showed; 0.3 to 0.5 without one. */
+    /** Share of the shear strength that a pull test of this insert in this print showed. Without a test: 0.3 to 0.5. */
     share: { kind: 'ratio', above: 0, max: 1 },
     /** Whether the share comes from your own test. */
     calibrated: { flag: true },
@@ -29,7 +29,7 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
   output: {
     /** Pull-out force. */
     pullOut: 'force',
-    /** Torque that turns it. */
+    /** Torque that turns the insert in its hole. */
     turnOut: 'torque',
     /** Tension that tears the boss below the insert. */
     bossTension: 'force',
@@ -37,7 +37,7 @@ export const insertPullOut = /* @__PURE__ */ formula('fasteners.insertPullOut', 
     preloadUse: 'ratio',
     /** Evidence for the numbers. */
     evidence: { oneOf: ['calibrated', 'uncalibrated'] },
-    /** Whether assembly alone pulls it out. */
+    /** Whether assembly alone pulls the insert out. */
     state: { oneOf: ['holds', 'jacksOutAtAssembly'] },
   },
   equation: [

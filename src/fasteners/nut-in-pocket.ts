@@ -130,7 +130,7 @@ export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPress
     contactWidth: 'length',
     /** Angle of the nut from square. */
     turn: 'angle',
-    /** What the corners do. */
+    /** State of the corners. */
     state: { oneOf: ['elastic', 'digsIn', 'turnsThrough'] },
   },
   assumes: [

@@ -52,7 +52,7 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
     /** Hub. */
     hub: {
       fields: {
-        /** What it is made of. */
+        /** Material of the hub. */
         material: { oneOf: ['metal', 'printed'] },
         /** Outer diameter. */
         outerDiameter: { kind: 'length', above: 0 },

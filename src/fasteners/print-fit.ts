@@ -45,7 +45,7 @@ export const fitProbability = /* @__PURE__ */ formula('fasteners.fitProbability'
   output: {
     /** Mean diametral interference. */
     mean: 'length',
-    /** Its standard deviation. */
+    /** Standard deviation of the interference. */
     scatter: 'length',
     /** Probability of less interference than needed. */
     looseProbability: 'ratio',

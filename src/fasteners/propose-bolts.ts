@@ -37,7 +37,7 @@ const WISH = {
   requiredReserve: { kind: 'ratio', min: 1, default: 1.25 },
 } as const
 
-/** What a group of bolts must carry and where it must fit. */
+/** Load of a group of bolts, and the space that it must fit. */
 export type BoltsWish = Given<typeof WISH> & {
   /** Threads and classes at hand. Default: M2 to M8; 8.8, 10.9, 12.9, A2-70. */
   readonly threads?: readonly CoarseThread[]

@@ -26,7 +26,7 @@ const WISH = {
   requiredReserve: { kind: 'ratio', min: 1, default: 1.25 },
 } as const
 
-/** What a pin in a printed fork must carry and where it must fit. */
+/** Load of a pin in a printed fork, and the space that it must fit. */
 export type PinWish = Given<typeof WISH>
 type PinWishNumbers = Si<typeof WISH>
 

@@ -6,7 +6,7 @@ export interface CreepingShare {
   readonly creep: (time: number) => number
 }
 
-/** What a creep curve must be. */
+/** Form of a creep curve. */
 export const CREEP_RATIO =
   'must be creep compliance over compliance at loading: 1 at time 0, from then on a number that is no smaller (a modulus that falls is its inverse)'
 /** What a curve returns that is no creep ratio, at time 0 or at the times of interest: `NaN at 7200 s`. Absent where it is a creep ratio. */

@@ -152,7 +152,7 @@ export const toleranceMonteCarlo = /* @__PURE__ */ formula('fasteners.toleranceM
   output: {
     /** Mean gap. */
     mean: 'length',
-    /** Its standard deviation. */
+    /** Standard deviation of the gap. */
     scatter: 'length',
     /** Probability of less than the least. */
     tooSmall: 'ratio',

@@ -40,7 +40,7 @@ export type Input =
       readonly default?: string
     }
   | {
-      /** What each entry accepts. */
+      /** Accepted values of each entry. */
       readonly list: Input
       /** Fewest entries. Default 1. */
       readonly least?: number
@@ -80,7 +80,7 @@ export type OutputField =
   | { readonly list: Kind }
   | { readonly oneOf: readonly string[] }
 
-/** What comes out: one kind, or a record. */
+/** Output: one kind, or a record. */
 export type Output =
   | Kind
   | {

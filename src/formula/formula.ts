@@ -45,13 +45,13 @@ export interface AnyFormula {
     readonly output: Output
     /** The equation as text. */
     readonly equation?: readonly string[]
-    /** What it assumes. */
+    /** Assumptions of the formula. */
     readonly assumes?: readonly string[]
     /** Where it comes from. */
     readonly source: Definition<Inputs, Kind, number>['source']
-    /** What inputs must be together. */
+    /** Conditions on inputs that hold between them. */
     readonly requires?: { readonly [path: string]: { readonly accepts: string; readonly holds: (x: never) => boolean } }
-    /** Its validity range, one statement each. */
+    /** Range of validity, one statement each. */
     readonly valid?: { readonly [statement: string]: (x: never, y: never) => boolean }
   }
 }

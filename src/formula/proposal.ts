@@ -2,9 +2,9 @@ import { type Kind, Quantity } from '../units/index.js'
 
 /** One limit of a proposal: what it is, the value there, the limit, and the share of the limit that is used. */
 export interface KeptLimit {
-  /** What is limited, in plain words. */
+  /** The limited number, in plain words. */
   readonly what: string
-  /** Its value in the design. */
+  /** Value in the design. */
   readonly value: Quantity
   /** The limit, in the same kind. */
   readonly limit: Quantity
@@ -78,7 +78,7 @@ export interface Proposals<T> {
   readonly state: 'met' | 'refused'
   readonly proposals: readonly Proposal<T>[]
   readonly refusal: Refusal<T> | undefined
-  /** What was found, as sentences. */
+  /** Findings, as sentences. */
   readonly message: string
 }
 

@@ -53,7 +53,7 @@ export class Property<K extends Kind = Kind> extends Quantity<K> {
     readonly high: number,
     /** Where the range comes from. */
     readonly source: Source,
-    /** What the value holds for: temperature, direction, moisture, surface. */
+    /** Conditions of the value: temperature, direction, moisture, surface. */
     readonly conditions: string,
     notes?: readonly Note[],
   ) {
@@ -86,7 +86,7 @@ export interface PropertyRecord<K extends Kind> {
   readonly high: In<K>
   /** Where the range comes from. */
   readonly source: Source
-  /** What the value holds for: temperature, direction, moisture, surface. */
+  /** Conditions of the value: temperature, direction, moisture, surface. */
   readonly conditions?: string
 }
 

@@ -3,7 +3,7 @@ import type { In, Kind, Quantity } from '../units/index.js'
 /** A function of one quantity: on quantities, or one that carries its SI form. */
 export type Curve<X extends Kind, Y extends Kind> = ((x: Quantity<X>) => In<Y>) & { readonly si?: (x: number) => number }
 
-/** What a caller gives for one input. */
+/** A value that a caller gives for one input. */
 export type Arg<S> = S extends Kind
   ? In<S>
   : S extends { kind: infer K extends Kind }
@@ -36,7 +36,7 @@ type SiArg<S> = S extends Kind | { kind: Kind }
 
 type Skip = { optional: true } | { default: unknown }
 
-/** What a caller gives for a record of inputs. */
+/** The values that a caller gives for a record of inputs. */
 export type Given<I> = [
   { [K in keyof I as I[K] extends Skip ? never : K]: Arg<I[K]> } & {
     [K in keyof I as I[K] extends Skip ? K : never]?: Arg<I[K]> | undefined
@@ -72,9 +72,9 @@ type SiValue<O> = O extends Kind | { kind: Kind }
       ? T
       : never
 
-/** What a checked call returns. */
+/** Result of a checked call. */
 export type Result<O> = O extends Kind | { kind: Kind; infinite: true } ? Value<O> : { readonly [K in keyof O]: Value<O[K]> }
-/** What a kernel returns. */
+/** Result of a kernel. */
 export type SiResult<O> = O extends Kind | { kind: Kind; infinite: true } ? number : { readonly [K in keyof O]: SiValue<O[K]> }
 /** Flattens a type so that hovers and messages show its fields. */
 export type Flat<T> = T extends infer G ? { [K in keyof G]: G[K] } : never

@@ -14,7 +14,7 @@ export interface SearchRequest extends InverseRequest {
   readonly preferred?: ArrayLike<number> | undefined
 }
 
-/** What several searches found. */
+/** Result of several searches. */
 export interface SearchResult {
   /**
    * `reached`; `nearestFound`: no search reached the target, and of eight or more at least three and a quarter ended at the same least error (no proof:

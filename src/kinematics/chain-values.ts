@@ -8,7 +8,7 @@ export type GivenJointValues = readonly (In<'angle'> | In<'length'>)[]
 /** A joint value: an angle or a length. */
 export type JointValue = Quantity<'angle'> | Quantity<'length'>
 
-/** What drives a joint: a torque or a force. */
+/** Kind of drive of a joint: torque or force. */
 export type JointEffort = Quantity<'torque'> | Quantity<'force'>
 
 /** Place and rotation of a frame in the base. */

@@ -10,7 +10,7 @@ const SPECIFICATION = {
   knee: { oneOf: ['motorAtKnee', 'cordFromHip', 'parallelogram', 'fourBar'] },
   /** Knee drum's diameter over the hip drum's, negative for a crossed cord. Needed with `cordFromHip`. */
   ratio: { kind: 'ratio', optional: true },
-  /** What the knee's motor is bolted to. Default the body, except with `motorAtKnee`. */
+  /** Part that the knee's motor is bolted to. Default: the body, except with `motorAtKnee`. */
   motorOn: { oneOf: ['body', 'thigh'], default: 'body' },
   /** Lengths and angles of the four-bar. Needed with `fourBar`. */
   fourBar: { fields: FOUR_BAR_KNEE, optional: true },

@@ -32,7 +32,7 @@ export interface Landing {
   readonly touchDownSpeed: Quantity<'velocity'>
 }
 
-/** What happens after touch-down: the highest force, when, and the deepest compression. */
+/** Course after touch-down: the highest force, its time, and the deepest compression. */
 interface Course {
   readonly peak: number
   readonly when: number

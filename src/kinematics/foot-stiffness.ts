@@ -60,11 +60,11 @@ export interface FootStiffness {
   readonly free: Vector3<'linearStiffness'>
   /** Stiffness along each axis with the foot **guided** along it: never smaller than free, often more than twice. */
   readonly guided: Vector3<'linearStiffness'>
-  /** What each part gives along each axis, free: drives, links, pad. */
+  /** Compliance of each part along each axis, free: drives, links, pad. */
   readonly shares: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'linearCompliance'> }
   /** How far the ground reaction has moved the foot from where the drums' commanded angles would put it without a load. */
   readonly deflection: Vector3<'length'>
-  /** What each part gives of that: drives, links, pad. */
+  /** Deflection from each part: drives, links, pad. */
   readonly deflectionOf: { readonly [part in 'drives' | 'links' | 'footPad']: Vector3<'length'> }
 }
 

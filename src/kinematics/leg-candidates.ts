@@ -7,7 +7,7 @@ export class PoseCandidates {
   readonly q: Float64Array = new Float64Array(3)
   /** The foot there. */
   readonly foot: Float64Array = new Float64Array(3)
-  /** Its distance from the point. */
+  /** Distance of the foot from the point. */
   miss = Infinity
   protected readonly trial: Float64Array = new Float64Array(3)
   protected readonly improvement: number

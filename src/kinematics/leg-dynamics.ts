@@ -6,7 +6,7 @@ import { ThreeJointLeg } from './leg.js'
 import { LegDynamicsKernel } from './leg-dynamics-kernel.js'
 import type { GivenAngles } from './leg-inputs.js'
 import { type LegMasses, LINKS, rotorsAtJoints, SPECIFICATION } from './leg-masses.js'
-import { type LINK, linkSi, together } from './link.js'
+import { joinedLinks, type LINK, linkSi } from './link.js'
 import { invertPositive3, multiply3, transpose3, unit3 } from './matrix3.js'
 import { mustBeMade, noDirection, type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
@@ -56,7 +56,7 @@ export class LegDynamics {
     const body = (path: string, link: Si<typeof LINK>) => linkSi('kinematics.legDynamics', path, link, notes)
     const links = LINKS.map((name) =>
       (given.motors ?? []).reduce<readonly number[]>(
-        (sum, motor, i) => (motor.on === name ? together(sum, body(`motors[${i}]`, motor)) : sum),
+        (sum, motor, i) => (motor.on === name ? joinedLinks(sum, body(`motors[${i}]`, motor)) : sum),
         body(name, given[name]),
       ),
     ) as unknown as readonly [number[], number[], number[]]

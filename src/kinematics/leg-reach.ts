@@ -25,7 +25,7 @@ export interface Unreachable {
   readonly reason: 'tooFar' | 'tooNear' | 'insideOffsetCylinder' | 'jointLimits'
   /** The reachable point that is nearest. */
   readonly nearest: Vector3<'length'>
-  /** Its distance from the target. */
+  /** Distance of the foot from the target. */
   readonly miss: Quantity<'length'>
   /** Joint angles that put the foot at the nearest point. */
   readonly angles: PerJoint<Quantity<'angle'>>

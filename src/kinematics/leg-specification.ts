@@ -32,7 +32,7 @@ export const SPECIFICATION = {
   },
 } as const satisfies Inputs
 
-/** What a three-joint leg is made from: lengths, and joint limits where there are any. */
+/** Data of a three-joint leg: lengths, and joint limits where there are any. */
 export interface ThreeJointLegSpecification extends Given<typeof SPECIFICATION> {}
 
 /** The names of the joints, in order from the body to the foot. */

@@ -43,7 +43,7 @@ export type LinkSi = readonly [
   xz: number,
   yz: number,
 ]
-/** One link's ten numbers in the kernel's order. Throws an `InputError` where the inertia is no body's. @internal */
+/** One link's ten numbers in the kernel's order. Throws an `InputError` for an inertia that no body has. @internal */
 export const linkSi = (where: string, path: string, link: Si<typeof LINK>, notes?: Note[]): LinkSi => {
   const { mass, centreOfMass: c, inertia } = link
   const { xx, yy, zz, xy, xz, yz } = inertia ?? { xx: 0, yy: 0, zz: 0, xy: 0, xz: 0, yz: 0 }
@@ -58,7 +58,7 @@ export const linkSi = (where: string, path: string, link: Si<typeof LINK>, notes
     ])
   const half = 0.5 * (xx + yy + zz)
   if (!positiveSemidefinite([half - xx, -xy, -xz, -xy, half - yy, -yz, -xz, -yz, half - zz], slack))
-    notes?.push(note(where, `${path}.inertia: one moment is larger than the other two together, which no body has; check its unit`))
+    notes?.push(note(where, `${path}.inertia: one moment is larger than the other two joinedLinks, which no body has; check its unit`))
   if (mass === 0 && half > 0) notes?.push(note(where, `${path}: moments of inertia without mass, which no body has; check their units`))
   return [mass, c.x, c.y, c.z, xx, yy, zz, xy, xz, yz]
 }
@@ -76,7 +76,7 @@ const positiveSemidefinite = (a: readonly number[], slack: number): boolean => {
 }
 
 /** Two bodies fixed together as one: ten numbers each, in one frame. @internal */
-export function together(a: readonly number[], b: readonly number[]): number[] {
+export function joinedLinks(a: readonly number[], b: readonly number[]): number[] {
   const [ma, mb] = [a[0]!, b[0]!]
   const mass = ma + mb
   const centre = [1, 2, 3].map((i) => (mass === 0 ? 0 : (ma * a[i]! + mb * b[i]!) / mass))

@@ -24,7 +24,7 @@ export interface Manipulability {
   readonly smallestSingularValue: Quantity<'length'>
   /** Smallest over largest singular value: 1 moves alike in all directions, 0 is singular. */
   readonly inverseCondition: Quantity<'ratio'>
-  /** What separates the pose from each singularity. */
+  /** Distance of the pose from each singularity. */
   readonly toSingularity: {
     /** Knee angle from straight. */
     readonly kneeFromStraight: Quantity<'angle'>

@@ -76,9 +76,9 @@ export const kneePinForce = /* @__PURE__ */ formula('kinematics.kneePinForce', {
   output: {
     /** Size of the force. */
     force: 'force',
-    /** Its part forward. */
+    /** Component forward. */
     forward: 'force',
-    /** Its part upward. */
+    /** Component upward. */
     upward: 'force',
     /** Compression of the upper link; negative is tension. */
     compression: 'force',

@@ -26,7 +26,7 @@ const SPECIFICATION = {
   samples: { kind: 'count', min: 16, max: 100_000, whole: true, default: 240 },
 } as const satisfies Inputs
 
-/** What a stride is made of. */
+/** Data of a stride. */
 export interface StrideSpecification extends Given<typeof SPECIFICATION>, StrideParts {}
 
 /** Demand of following the path. */

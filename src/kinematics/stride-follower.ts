@@ -67,7 +67,7 @@ export interface Watch {
 /** Follows a foot path with a leg: all that holds at one moment, as a row of numbers. */
 export class StrideFollower {
   private readonly row: Float64Array
-  /** What the drives hold at the joints, and what springs beside them bear. */
+  /** Torques that the drives hold at the joints, and those that springs beside them bear. */
   private readonly held = new Float64Array(3)
   private readonly borne = new Float64Array(3)
   private readonly vectors: { readonly [K in (typeof ROW_VECTORS)[number]]: Float64Array }

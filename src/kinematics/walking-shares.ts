@@ -71,7 +71,7 @@ function momentsOf(legs: readonly Leg[], dutyFactor: number): Iterable<number> {
   return moments.values()
 }
 
-/** What is left of a number that is not negative without its whole part. */
+/** Fractional part of a number that is not negative. */
 const fraction = (x: number): number => x - Math.floor(x)
 
 function scheduleOf(many: number, dutyFactor: number): Schedule {

@@ -12,7 +12,7 @@ export interface CheckResult {
   readonly part: string
   /** The way in which it fails, such as `bending`. */
   readonly mode: string
-  /** What happens to the robot when it fails. */
+  /** Consequence of the failure for the robot. */
   readonly consequence: Consequence
   /** The joint it belongs to; absent for the leg as a whole. */
   readonly joint?: DrivenJoint
@@ -20,9 +20,9 @@ export interface CheckResult {
   readonly case: CaseId
   /** Title of that load case, for readers. */
   readonly caseTitle: string
-  /** What the part must carry there. */
+  /** Load that the part must carry there. */
   readonly demand: Quantity
-  /** What the part can carry there, in the same kind. */
+  /** Load that the part can carry there, of the same kind. */
   readonly capacity: Quantity
   /** Capacity over demand: below 1 the part fails. */
   readonly reserve: number
@@ -40,13 +40,13 @@ export interface CheckResult {
     /** Whether each uncertain value moves the reserve one way only. */
     readonly monotone: boolean
   }
-  /** What was found, in plain words. */
+  /** Finding in plain words. */
   readonly sentence: string
-  /** What demand and capacity are. */
+  /** Demand and capacity in words. */
   readonly demandIs: string
-  /** What the capacity is, in plain words. */
+  /** Capacity in plain words. */
   readonly capacityIs: string
-  /** What would help. */
+  /** Changes that would help. */
   readonly remedy: string
   /** The calculation, formula by formula. */
   readonly steps: readonly Step[]
@@ -63,7 +63,7 @@ export interface CheckResult {
   }[]
   /** Uncertain values it relies on, and the test that would replace each. */
   readonly reliesOn: readonly Reliance[]
-  /** What demand and capacity rest on; absent for a side that no uncertain value moves. */
+  /** Uncertain values behind demand and capacity; absent for a side that no uncertain value moves. */
   readonly restsOn: {
     /** Of the demand. */
     readonly demand?: RestsOn
@@ -96,7 +96,7 @@ export interface ReserveEnds {
 export interface BestMeasurement {
   /** Check and joint whose reserve it narrows. */
   readonly check: string
-  /** What to do. */
+  /** Measure to take. */
   readonly test: string
   /** The values that it would replace. */
   readonly values: readonly string[]

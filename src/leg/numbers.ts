@@ -6,7 +6,7 @@ import type { LegNumbers } from './leg-numbers.js'
 import { type PinSize, pinOf } from './schema/tables.js'
 import { SECOND_STAGE, secondStage } from './second-stage.js'
 
-/** Which end of every range a leg is assessed with: the typical values, or all the bad or all the good ends together. */
+/** Values that a leg is assessed with: all typical, or every uncertain one at its unfavourable or favourable end. */
 export type End = 'pessimistic' | 'typical' | 'optimistic'
 
 /** Every quantity of a leg as its SI number: the form that sweeps vary. */
@@ -34,15 +34,15 @@ export type Joint = (typeof JOINTS)[number]
 
 /** A joint that may have a motor: hip, knee, or the sideways hip. */
 export type DrivenJoint = Joint | 'sidewaysHip'
-/** Something of each driven joint; of the sideways hip where a motor drives it. */
+/** A value for each driven joint. The sideways hip has one where a motor drives it. */
 export type OfDrivenJoints<T> = { readonly [J in Joint]: T } & {
-  /** That of the sideways hip; absent where no motor drives it. */
+  /** Value of the sideways hip; absent where no motor drives it. */
   readonly sidewaysHip?: T
 }
-/** Something of each driven joint of a leg. */
+/** Calculates a value for each driven joint of a leg. */
 export const ofDrivenJoints = <T>(x: LegNumbers, of: (joint: DrivenJoint) => T): OfDrivenJoints<T> =>
   Object.fromEntries(drivenJoints(x).map((joint) => [joint, of(joint)])) as unknown as OfDrivenJoints<T>
-/** What there is of each driven joint, hip and knee first. */
+/** Each driven joint with its value, hip and knee first. */
 export const entriesOfJoints = <T>(of: OfDrivenJoints<T>): readonly (readonly [DrivenJoint, T])[] =>
   (['hip', 'knee', 'sidewaysHip'] as const).flatMap((joint) => {
     const one = of[joint]
@@ -83,13 +83,13 @@ export const drivenBy = (x: LegNumbers, kind: DriveKind): readonly DrivenJoint[]
 /** Whether a joint is driven by cord. */
 export const hasCord = (x: LegNumbers, joint: DrivenJoint): boolean => driveKindOf(x, joint) === 'cord'
 
-/** What a name of the document stands for. Throws a `RangeError` where a part of the leg is missing. */
+/** The entry of a section by its name. Throws a `RangeError` where a part of the leg is missing. */
 export function partOf<T>(section: { readonly [name: string]: T }, name: string | undefined, what: string): T {
   const part = name === undefined ? undefined : section[name]
   if (part === undefined) throw new RangeError(`the leg has no ${what}`)
   return part
 }
-/** Motor, controller, plate, pin and boss of a joint. */
+/** Motor of a joint; below, its controller, plate, pin and boss. */
 export const motorOf = (x: LegNumbers, joint: DrivenJoint) => partOf(x.motors, jointOf(x, joint).motor, `motor at the ${jointWords(joint)}`)
 export const controllerOf = (x: LegNumbers, joint: DrivenJoint) =>
   partOf(x.controllers, jointOf(x, joint).controller, `controller at the ${jointWords(joint)}`)

@@ -26,9 +26,9 @@ export interface JointResult {
 export interface CaseResult {
   /** Name of the load case. */
   readonly id: CaseId
-  /** Its title, for readers. */
+  /** Title for readers. */
   readonly title: string
-  /** What happens in it, in one sentence. */
+  /** The load case in one sentence. */
   readonly story: string
   /** Force of the ground on the foot. */
   readonly footForce: Quantity<'force'>

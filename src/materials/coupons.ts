@@ -11,7 +11,7 @@ export interface CouponSetOf<P extends PropertyName> {
   readonly property: P
   /** One value for each coupon. */
   readonly values: readonly In<KindOf<P>>[]
-  /** What they hold for: direction, temperature, moisture, machine, print settings. */
+  /** Conditions of the coupons: direction, temperature, moisture, machine, print settings. */
   readonly conditions?: string
   /** Where they were measured: date, machine, standard. */
   readonly measured?: string
@@ -28,7 +28,7 @@ export interface WarmCoupons {
   readonly values: readonly In<'stress'>[]
 }
 
-/** What a material of your own is made from. */
+/** Data from which a material of your own is made. */
 export interface CouponMaterial {
   /** Name of the material. */
   readonly name: string

@@ -10,7 +10,7 @@ import { pronyCreepCompliance } from './prony.js'
  * superposition, time to a strain and the charts take any of them.
  */
 export interface CreepLaw {
-  /** What it is, in words. */
+  /** Description in words. */
   readonly name: string
   /** Total strain under a stress held for a time. */
   readonly strain: (stress: In<'stress'>, time: In<'time'>) => Quantity<'strain'>
@@ -24,7 +24,7 @@ export interface CreepLaw {
   readonly linear?: {
     /** Strain per stress after a time in seconds, 1/Pa. */
     readonly compliance: (time: number) => number
-    /** Its integral from zero to that time, s/Pa. */
+    /** Integral of the compliance from zero to that time, s/Pa. */
     readonly integral: (time: number) => number
   }
 }

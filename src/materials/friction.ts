@@ -4,7 +4,7 @@ import { type Material, requireProperty } from './record.js'
 
 /** A pair of surfaces. */
 export interface SlidingPair {
-  /** What the material slides on. */
+  /** Counterface: the material that it slides on. */
   readonly on: 'steel' | 'itself'
   /** Grease is a condition that must be renewed, not a property of the material. */
   readonly surface: 'dry' | 'greased'

@@ -10,7 +10,7 @@ export interface RelaxationSeries {
   readonly terms: readonly {
     /** Modulus that relaxes. */
     readonly modulus: In<'modulus'>
-    /** Its relaxation time. */
+    /** Relaxation time of the term. */
     readonly time: In<'time'>
   }[]
 }
@@ -23,7 +23,7 @@ export interface ComplianceSeries {
   readonly terms: readonly {
     /** Compliance that is added with time. */
     readonly compliance: In<'creepCompliance'>
-    /** Its retardation time. */
+    /** Retardation time of the term. */
     readonly time: In<'time'>
   }[]
   /** Viscosity of the flow that never ends; absent for a solid. */

@@ -8,7 +8,7 @@ export interface RelaxationSi {
   readonly terms: readonly {
     /** Modulus that relaxes, Pa. */
     readonly modulus: number
-    /** Its relaxation time, s. */
+    /** Relaxation time of the term, s. */
     readonly time: number
   }[]
 }
@@ -21,7 +21,7 @@ export interface ComplianceSi {
   readonly terms: readonly {
     /** Compliance that is added with time, 1/Pa. */
     readonly compliance: number
-    /** Its retardation time, s. */
+    /** Retardation time of the term, s. */
     readonly time: number
   }[]
   /** Viscosity of the flow that never ends, Pa s; absent for a solid. */

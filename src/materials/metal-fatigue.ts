@@ -33,7 +33,7 @@ export const goodmanSafetyFactor = /* @__PURE__ */ formula('materials.goodmanSaf
     fatigue: { kind: 'ratio', infinite: true },
     /** Safety factor against yield in the first cycle; infinite when no yield strength was given. */
     firstCycle: { kind: 'ratio', infinite: true },
-    /** What would come first. */
+    /** Failure that comes first. */
     governs: { oneOf: ['fatigue', 'yield'] },
   },
   equation: ['fatigue = 1 / (alternating / enduranceLimit + max(mean, 0 Pa) / tensileStrength)'],

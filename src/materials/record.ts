@@ -30,7 +30,7 @@ export type Process = 'fusedFilament' | 'sintered' | 'moulded' | 'wrought' | 'cu
 
 /** What a material is called and how it is made. */
 export interface MaterialHead {
-  /** Its name in the library, such as `PLA`. */
+  /** Name of the material in the library, such as `PLA`. */
   readonly name: string
   /** Grade and process of the values, in a few words. */
   readonly title: string

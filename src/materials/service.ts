@@ -10,7 +10,7 @@ export interface ServiceVerdict {
   readonly reason: string
   /** The limit that governs, with its range; absent when unknown. */
   readonly limit?: Property<'temperature'>
-  /** What the limit is. */
+  /** Kind of limit. */
   readonly limitedBy?: ServiceLimit['name']
   /** Every limit that was looked at. */
   readonly limits: readonly ServiceLimit[]

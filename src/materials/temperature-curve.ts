@@ -8,7 +8,7 @@ export interface TemperatureCurve {
   readonly points: readonly (readonly [celsius: number, low: number, typical: number, high: number])[]
   /** Where the curve comes from. */
   readonly source: Source
-  /** What the curve holds for. */
+  /** Conditions of the curve. */
   readonly conditions: string
 }
 

@@ -29,11 +29,11 @@ export const shaftBearings = /* @__PURE__ */ formula('structures.shaftBearings',
   output: {
     /** Force of the first bearing on the shaft. */
     firstForce: 'force',
-    /** Its parts along the two axes. */
+    /** Components along the two axes. */
     firstParts: { list: 'force' },
     /** Force of the second bearing on the shaft. */
     secondForce: 'force',
-    /** Its parts along the two axes. */
+    /** Components along the two axes. */
     secondParts: { list: 'force' },
   },
   assumes: ['bearings that take no moment', 'rigid frame'],

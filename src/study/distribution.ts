@@ -94,12 +94,12 @@ function madeOf(
   const [a = Number.NaN, b = Number.NaN, c = Number.NaN] = at
   switch (given.distribution) {
     case 'normal':
-      return spread > 0 ? normalScatter(a, spread, kind) : { given: given.spread, accepts: 'a standard deviation must be above zero' }
+      return spread > 0 ? normalScatter(a, spread, kind) : { given: given.spread, accepts: 'must have a standard deviation above zero' }
     case 'lognormal': {
       const { factor } = given
-      if (!(a > 0)) return { given: given.at[0], accepts: 'the median of a lognormal distribution must be above zero' }
+      if (!(a > 0)) return { given: given.at[0], accepts: 'must have a median above zero, as a lognormal distribution' }
       if (!(typeof factor === 'number' && factor > 1 && Number.isFinite(factor)))
-        return { given: factor, accepts: 'the factor of a lognormal distribution must be a number above 1' }
+        return { given: factor, accepts: 'must have a factor above 1, as a lognormal distribution' }
       return lognormalScatter(a, factor, kind)
     }
     case 'uniform':

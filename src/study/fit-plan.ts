@@ -109,6 +109,8 @@ export function readFit(formula: AnyFormula, plan: FitPlan<Inputs, Output>): { r
   return { problem, kind: output.kind }
 }
 
+const countOf = (count: number, of: string) => `${count} ${of}${count === 1 ? '' : 's'}`
+
 function lengthIssues(parameters: readonly Parameter[], columns: readonly Logging[], readings: number, issues: Issue[]): void {
   if (parameters.length === 0) issues.push({ path: 'parameters', given: 'none', accepts: 'must name at least one input to find' })
   for (const { path } of parameters)
@@ -118,13 +120,13 @@ function lengthIssues(parameters: readonly Parameter[], columns: readonly Loggin
     if (values.length !== readings)
       issues.push({
         path: `data.${path}`,
-        given: `${values.length} values`,
-        accepts: `must have one value for each of ${readings} readings`,
+        given: countOf(values.length, 'value'),
+        accepts: `must have one value for each reading, ${readings} in all`,
       })
   if (readings < parameters.length && readings > 0)
     issues.push({
       path: 'measured',
-      given: `${readings} readings`,
+      given: countOf(readings, 'reading'),
       accepts: `must be at least as many as the ${parameters.length} parameters`,
     })
 }
@@ -158,7 +160,11 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
   const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))
   if (bad >= 0) issues.push(issue(`weights[${bad}]`, all[bad], 'must be a number above zero'))
   else if (all.length !== readings)
-    issues.push({ path: 'weights', given: `${all.length} values`, accepts: `must have one value for each of ${readings} readings` })
+    issues.push({
+      path: 'weights',
+      given: countOf(all.length, 'value'),
+      accepts: `must have one value for each reading, ${readings} in all`,
+    })
 }
 
 const MOST_STARTS = 10_000

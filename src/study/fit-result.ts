@@ -62,7 +62,7 @@ interface Found {
   readonly checks: readonly ResidualCheck[]
 }
 
-/** What a fit found. */
+/** Result of a fit. */
 export class FitResult extends Printable {
   readonly formula: string
   readonly parameters: readonly FittedParameter[]

@@ -23,7 +23,7 @@ export interface FitProblem {
   readonly loss: 'squares' | 'huber'
 }
 
-/** What a search found. */
+/** Result of a search. */
 export interface Fitted {
   readonly problem: FitProblem
   readonly numbers: LeastSquaresFit

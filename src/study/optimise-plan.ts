@@ -32,7 +32,7 @@ type KindOf<O, N> = O extends Kind
           : never
       : never
 
-/** What is to become small or large; `result` where the formula has one output. */
+/** Outputs to make small or large; `result` where the formula has one output. */
 export type Goal<O> = { readonly minimise: OutputName<O> } | { readonly maximise: OutputName<O> }
 
 /**
@@ -46,7 +46,7 @@ export type Constraint<K extends Kind> =
 /** Constraints by output; `result` where the formula has one output. */
 export type Constraints<O> = { readonly [N in OutputName<O>]?: Constraint<KindOf<O, N>> }
 
-/** What to optimise. */
+/** The optimisation problem. */
 export interface OptimisePlan<I, O> {
   /** Continuous inputs and their ranges. */
   readonly vary?: { readonly [P in ScalarPath<I>]?: VaryRange<KindAt<I, P>> }

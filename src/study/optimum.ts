@@ -51,11 +51,11 @@ interface Found {
   readonly agreement: Agreement
   /** One goal: whether a search that settled found the best. Several: whether the front has settled. */
   readonly settled: boolean
-  /** What a reader should know, in words. */
+  /** Remarks for the reader, in words. */
   readonly remarks: readonly string[]
 }
 
-/** What a search found. */
+/** Result of a search. */
 export class Optimum extends Printable {
   /** Id of the formula. */
   readonly formula: string
@@ -78,7 +78,7 @@ export class Optimum extends Printable {
    * last quarter of the evaluations. False means that the evaluations ran out.
    */
   readonly settled: boolean
-  /** What a reader should know, such as a feasible region that random points hardly meet. */
+  /** Remarks for the reader, such as a feasible region that random points hardly meet. */
   readonly remarks: readonly string[]
 
   constructor(found: Found) {

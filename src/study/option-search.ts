@@ -14,7 +14,7 @@ function held(problem: Problem, options: (i: number) => number): Problem {
   return { ...problem, low: hold(problem.low), high: hold(problem.high) }
 }
 
-/** What a search over options found. */
+/** Result of a search over options. */
 interface OptionsFound {
   readonly best: Candidate
   readonly used: number

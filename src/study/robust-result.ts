@@ -31,7 +31,7 @@ interface Found {
   readonly scenarios: number
   /** How often the formula ran. */
   readonly evaluations: number
-  /** What a reader should know, in words. */
+  /** Remarks for the reader, in words. */
   readonly remarks: readonly string[]
 }
 

@@ -79,7 +79,7 @@ export const triangularScatter = (low: number, mode: number, high: number, kind:
   words: `triangular, ${text(low, kind)} to ${text(high, kind)}, likeliest ${text(mode, kind)}`,
 })
 
-/** What is left of a distribution between two ends. */
+/** The part of a distribution between two ends. */
 export function truncatedScatter(inner: Scatter, low: number, high: number, kind: Kind): Scatter {
   const from = inner.below(low)
   const share = inner.below(high) - from

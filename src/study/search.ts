@@ -3,7 +3,7 @@ import { descend } from './local-descent.js'
 import { searchOptions } from './option-search.js'
 import { bestOf, type Candidate, type Problem } from './search-problem.js'
 
-/** What one or several searches found. */
+/** Result of one or several searches. */
 export interface Searched {
   readonly population: Candidate[]
   readonly used: number

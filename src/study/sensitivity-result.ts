@@ -2,7 +2,7 @@ import { barChart, type Chart } from '../chart/index.js'
 import { type Kind, Quantity } from '../units/index.js'
 import { markdownTable, Printable } from './show.js'
 
-/** What one input does to the result. */
+/** Effect of one input on the result. */
 export interface Sensitivity {
   /** Path of the input. */
   readonly path: string

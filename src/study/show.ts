@@ -22,7 +22,7 @@ export abstract class Printable {
     return this.toMarkdown()
   }
 
-  /** What notebooks show. */
+  /** The text that notebooks show. */
   [Symbol.for('Jupyter.display')](): Record<string, string> {
     return { 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
   }

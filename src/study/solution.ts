@@ -3,7 +3,7 @@ import { type Kind, Quantity } from '../units/index.js'
 import type { SearchRange, Wanted } from './solve-range.js'
 import type { Scanned } from './solve-scan.js'
 
-/** What `solveFor` found. */
+/** Result of `solveFor`. */
 export interface Solution<K extends Kind> {
   /** `solved` by one value, by `several` values, by every value of an `interval`, or by `none` in the range searched. */
   readonly state: 'solved' | 'several' | 'interval' | 'none'

@@ -13,13 +13,13 @@ import { type KindAt, planRecord, requirementsOf, type ScalarPath, untyped, with
 import { runRows } from './row-loop.js'
 import { type Column, numbers, Table } from './table.js'
 
-/** What a sweep varies: a list of values or a range for each input, by dotted path. */
+/** Inputs that a sweep varies: a list of values or a range for each, by dotted path. */
 export type Over<I> = { readonly [P in ScalarPath<I>]?: readonly In<KindAt<I, P>>[] | Range<KindAt<I, P>> }
 
 /** The inputs that stay as they are; those that vary are left out. */
 export type Fixed<I> = { readonly [N in keyof I]?: unknown }
 
-/** What to run. */
+/** The sweep to run. */
 export interface SweepPlan<I> {
   readonly over: Over<I>
   readonly fixed?: Fixed<I>

@@ -113,7 +113,7 @@ export class Table {
     return arrow.tableFromArrays(Object.fromEntries(columns) as never) as ReturnType<M['tableFromArrays']>
   }
 
-  /** What notebooks show. */
+  /** The text that notebooks show. */
   [Symbol.for('Jupyter.display')](): Record<string, string> {
     return { 'text/html': this.toHtml(), 'text/markdown': this.toMarkdown(), 'text/plain': this.toMarkdown() }
   }

@@ -2,7 +2,7 @@ import { barChart, type Chart } from '../chart/index.js'
 import { type Kind, type Quantity, refuse } from '../units/index.js'
 import { markdownTable, Printable, percentText } from './show.js'
 
-/** What one input adds to the spread of the result, to first order. */
+/** Contribution of one input to the spread of the result, to first order. */
 export interface Contribution {
   /** Path of the input. */
   readonly path: string
@@ -79,7 +79,7 @@ export class Uncertainty extends Printable {
     readonly coverage: number,
     readonly linear: LinearUncertainty,
     readonly monteCarlo: MonteCarloUncertainty,
-    /** What a reader should know: distributions cut at limits, first order far from the draws, draws without an answer. */
+    /** Remarks for the reader: distributions cut at limits, first order far from the draws, draws without an answer. */
     readonly remarks: readonly string[],
   ) {
     super()

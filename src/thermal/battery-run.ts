@@ -100,7 +100,7 @@ export const runningTime = /* @__PURE__ */ formula('thermal.runningTime', {
     usable: { kind: 'ratio', above: 0, max: 1 },
     ...OPEN_CIRCUIT_VOLTAGE,
     ...SUPPLY_RESISTANCE,
-    /** What the robot does, such as walking and standing. */
+    /** Activity of the robot, such as walking and standing. */
     parts: {
       list: {
         fields: {

@@ -9,7 +9,7 @@ export interface Correction {
   /** The link's or node's name. */
   readonly name: string
   readonly of: 'conductance' | 'capacity'
-  /** What the model's value is multiplied by. */
+  /** Factor on the model's value. */
   readonly factor: Quantity<'ratio'>
   /** 95 % interval of the factor after the measurement. */
   readonly low: Quantity<'ratio'>

@@ -1,6 +1,6 @@
 import type { OdeSolution } from '../numeric/index.js'
 
-/** Something followed along a course besides the nodes, from their temperatures. */
+/** A quantity followed along a course besides the nodes, calculated from their temperatures. */
 export type Probe = (y: ArrayLike<number>) => number
 
 /** Extremes of each node, then of each probe, over a course: true ones of the interpolant, not those of the steps. */

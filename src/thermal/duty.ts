@@ -33,7 +33,7 @@ export interface DutyResult {
   readonly times: Float64Array
   readonly temperatures: Readonly<Record<string, Float64Array>>
   readonly period: Quantity<'time'>
-  /** What links and losses remarked at the peaks; the peaks carry them too. */
+  /** Remarks of links and losses at the peaks; the peaks carry them too. */
   readonly notes: readonly Note[]
 }
 

@@ -141,11 +141,11 @@ export const windingHeatCapacity = /* @__PURE__ */ formula('thermal.windingHeatC
   inputs: {
     /** Mass of conductor. */
     conductorMass: { kind: 'mass', above: 0 },
-    /** Its specific heat. */
+    /** Specific heat of the conductor. */
     conductorSpecificHeat: { kind: 'specificHeat', above: 0, default: '385 J/(kg K)' },
     /** Mass of enamel, liner and resin. */
     insulationMass: { kind: 'mass', min: 0, default: '0 g' },
-    /** Its specific heat. */
+    /** Specific heat of the insulation. */
     insulationSpecificHeat: { kind: 'specificHeat', above: 0, default: '1200 J/(kg K)' },
   },
   /** Heat capacity. */

@@ -41,7 +41,7 @@ export const temperatureMargin = /* @__PURE__ */ formula('thermal.temperatureMar
   inputs: {
     /** Temperature of the part. */
     temperature: 'temperature',
-    /** Its limit. */
+    /** Limit of the temperature. */
     limit: 'temperature',
     ...AMBIENT,
     /** Margin below which the part is marginal. */
@@ -87,11 +87,11 @@ export const insulationAgeing = /* @__PURE__ */ formula('thermal.insulationAgein
 
 /** A part with a limit. A part without one is unknown, which is not the same as safe. */
 export interface PartLimit {
-  /** What it is, such as `plate` or `magnets`. */
+  /** Name of the part, such as `plate` or `magnets`. */
   readonly part: string
   /** The node that has its temperature. */
   readonly node: string
-  /** Its limit; leave out what nobody knows. */
+  /** Limit of the temperature; left out where none is known. */
   readonly limit?: In<'temperature'> | undefined
   /** Margin below which it is marginal. Default 5 K. */
   readonly guard?: In<'temperatureDifference'> | undefined

@@ -31,7 +31,7 @@ export const AIR = {
   /** Speed of the air over the surfaces. */
   airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
   ...AIR_PRESSURE,
-  /** What films are multiplied by, such as the factor of a calibration. */
+  /** Factor on the films, such as that of a calibration. */
   factor: { kind: 'ratio', above: 0, default: 1 },
 } as const
 

@@ -10,7 +10,7 @@ export interface LinkNumbers {
   readonly b: number
   /** Conductance in W/K, or its law of the two ends' temperatures in kelvin. */
   readonly g: number | ((from: number, to: number) => number)
-  /** What calibration multiplies it by. */
+  /** Factor from calibration. */
   readonly factor: number
   /** Remarks at two temperatures, such as a correlation outside its range. */
   readonly notes?: ((from: number, to: number) => readonly Note[]) | undefined
@@ -34,7 +34,7 @@ export interface LossNumbers {
  * One independent cause of scatter: how far links, losses and capacities lie off, as natural logarithms of their factors, at the end of the cause's 95 % band.
  */
 export interface Spread {
-  /** Its name: phases of a duty that name the same cause lie off together. */
+  /** Name of the cause: phases of a duty that name the same cause are off together. */
   readonly cause: string
   /** By link. */
   readonly links: Float64Array

@@ -40,7 +40,7 @@ export interface NetworkLink {
   readonly conductance?: In<'thermalConductance'> | ((from: number, to: number) => number) | undefined
   /** Resistance. */
   readonly resistance?: In<'thermalResistance'> | undefined
-  /** What the conductance may be off: a correlation, a joint. Default 0. */
+  /** Relative uncertainty of the conductance, such as that of a correlation or a joint. Default 0. */
   readonly scatter?: Scatter | undefined
   /** Remarks at two temperatures, such as a correlation outside its range: they reach every result. */
   readonly notes?: ((from: number, to: number) => readonly Note[]) | undefined

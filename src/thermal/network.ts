@@ -29,11 +29,11 @@ export interface SteadyTemperatures {
   readonly notes: readonly Note[]
 }
 
-/** What a measurement says of a network: factors, and what is left of their scatter. */
+/** Result of a measurement of a network: factors, and the scatter that is left of each. */
 export interface Factors {
-  /** What conductances are multiplied by, by link. */
+  /** Factors on conductances, by link. */
   readonly links?: Readonly<Record<string, number>>
-  /** What heat capacities are multiplied by, by node. */
+  /** Factors on heat capacities, by node. */
   readonly capacities?: Readonly<Record<string, number>>
   /**
    * What scatter is left, cause by cause: natural logarithms of factors at the end of its 95 % band. Links and capacities named here lose what

@@ -1,7 +1,7 @@
 import { type Grid, gridOf, type PlateNumbers } from './plate-grid.js'
 import { rectangleExcess } from './plate-rectangle.js'
 
-/** What a plate does at given film coefficients. */
+/** Temperatures and conductance of a plate at given film coefficients. */
 export interface PlateAnswer {
   /** From the ring to the air, W/K. */
   conductance: number

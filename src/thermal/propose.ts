@@ -49,7 +49,7 @@ const WISH = {
 
 type MountWishNumbers = Si<typeof WISH>
 
-/** What the motor must hold, where, and of what its plate is printed. */
+/** Torque that the motor must hold, its surroundings, and the print of its plate. */
 export type MountWish = Given<typeof WISH> & {
   /** The motor, as `typicalMotor` describes it. */
   readonly motor: TypicalMotor
@@ -58,7 +58,7 @@ export type MountWish = Given<typeof WISH> & {
 /** A mount that was proposed. */
 export interface ProposedMount {
   readonly plate: { readonly width: Quantity<'length'>; readonly height: Quantity<'length'>; readonly thickness: Quantity<'length'> }
-  /** What carries the heat off besides the printed plate. */
+  /** Parts that carry heat off besides the printed plate. */
   readonly aid: 'none' | 'aluminium insert' | 'aluminium plate' | 'fins'
   readonly mass: Quantity<'mass'>
   /** As `motorMount` takes it. */

@@ -7,7 +7,7 @@ import { mustBeMade } from './must-be-made.js'
 import { continuousTorque } from './operating.js'
 import { intermittentTorque } from './operating-duty.js'
 
-/** Something that may be done about a hot mount. */
+/** A remedy for a hot mount. */
 export interface Remedy {
   /** Name of the remedy, as the comparison shows it. */
   readonly name: string

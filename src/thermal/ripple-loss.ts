@@ -5,8 +5,8 @@ import { BACK_EMF } from './motor-inputs.js'
  * Eddy-current loss that the switching of the controller causes in the iron, also at standstill.
  *
  * The ripple is the voltage between switch and mean: its mean square is exact for every pattern of a two-level bridge whose voltage between two lines takes one
- * sign in a period. The loss takes the eddy currents of the ripple to follow the same law as those of rotation, and skin effect lowers it: use it as an
- * upper estimate.
+ * sign in a period. The eddy currents of the ripple are assumed to follow the same law as those of rotation. Skin effect lowers them, so the loss is an upper
+ * estimate.
  */
 export const rippleIronLoss = /* @__PURE__ */ formula('thermal.rippleIronLoss', {
   inputs: {
@@ -15,7 +15,7 @@ export const rippleIronLoss = /* @__PURE__ */ formula('thermal.rippleIronLoss', 
     /** Peak of the phase voltage that the controller makes on average: resistance times current, and back-EMF. */
     phaseVoltage: { kind: 'voltage', min: 0 },
     ...BACK_EMF,
-    /** Drag torque per speed, of two no-load points (`noLoadSplit`): what eddy currents cost in rotation. */
+    /** Drag torque per speed, from two no-load points (`noLoadSplit`): the eddy currents of rotation. */
     viscousDrag: { kind: 'torsionalDamping', min: 0 },
     /** Whether the rotor turns, or stands at its worst electrical angle. */
     rotor: { oneOf: ['turning', 'still'] },

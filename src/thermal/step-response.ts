@@ -3,7 +3,7 @@ import { fitLeastSquares, studentTQuantile } from '../numeric/index.js'
 import { type In, InputError, type Issue, type Kind } from '../units/index.js'
 import { siOf } from './network-losses.js'
 
-/** What a heating or cooling curve of one body tells, each with its 95 % interval. */
+/** Results of a heating or cooling curve of one body, each with its 95 % interval. */
 export interface FittedStepResponse {
   readonly timeConstant: Property<'time'>
   /** Temperature it tends to. */

@@ -117,7 +117,7 @@ export const electricalPower = /* @__PURE__ */ formula('thermal.electricalPower'
     mechanical: 'power',
     /** Power taken from the supply; negative when it flows back. */
     electrical: 'power',
-    /** What the drive does. */
+    /** State of the drive. */
     state: { oneOf: ['motoring', 'braking', 'regenerating'] },
   },
   equation: ['mechanical = torque * speed', 'electrical = mechanical + copperLoss + otherLoss'],

@@ -19,7 +19,7 @@ export const surfaceCoefficient = /* @__PURE__ */ formula('thermal.surfaceCoeffi
     airSpeed: { kind: 'velocity', min: 0, default: '0 m/s' },
     ...AIR_PRESSURE,
     ...EMISSIVITY,
-    /** What both parts are multiplied by, such as the factor of a calibration. */
+    /** Factor on both parts, such as that of a calibration. */
     factor: { kind: 'ratio', above: 0, default: 1 },
   },
   output: {

@@ -1,4 +1,4 @@
-/** What takes up heat: motor, and a store in the plate behind a conductance. */
+/** Heat capacities: the motor, and a store in the plate behind a conductance. */
 interface MotorBody {
   /** Heat capacity of the motor, J/K. */
   readonly capacity: number

@@ -2,9 +2,9 @@
 export interface Issue {
   /** Where it stands, such as `outer.modulus` or `loads[2]`. */
   readonly path: string
-  /** What was given, as text cut to a readable length. */
+  /** The value that was given, as text cut to a readable length. */
   readonly given: string
-  /** What is accepted there. */
+  /** Values that are accepted there. */
   readonly accepts: string
   /** Line and column of the text it was read from, counted from 1; absent for objects. */
   readonly line?: number

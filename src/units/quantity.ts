@@ -21,7 +21,7 @@ export type In<K extends Kind> =
 export interface QuantityJSON<K extends string = string> {
   /** Kind of the quantity, such as `force`. */
   readonly kind: K
-  /** Its value in the SI unit. */
+  /** Value in the SI unit. */
   readonly value: number
   /** The SI unit of the kind. */
   readonly unit: string
@@ -137,7 +137,7 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
     return this.toString()
   }
 
-  /** What notebooks show. */
+  /** The text that notebooks show. */
   [Symbol.for('Jupyter.display')](): { 'text/plain': string } {
     return { 'text/plain': this.toString() }
   }

@@ -100,6 +100,10 @@ const WRITTEN: Readonly<Record<string, string>> = {
   kΩ: 'kohm',
   '°': 'deg',
   '"': 'in',
+  inch: 'in',
+  inches: 'in',
+  feet: 'ft',
+  yr: 'year',
 }
 
 /** The units of a kind in words; where another one was given, what that is, or which one was probably meant. */
@@ -135,10 +139,12 @@ export function oneOfNames(names: readonly string[], given: unknown): string {
 export const kindAccepted = (kind: unknown): string =>
   `must be a kind of quantity${typeof kind === 'string' ? didYouMean(kind, kindNames()) : ''}`
 
+const PLAIN_EXAMPLE: { readonly [K in Plain]: string } = { ratio: '0.2', count: '3', strain: '0.002' }
+
 /** An example of a quantity as it is written, in a unit of middle size. */
 export function exampleOf(kind: Kind): string {
   const { show } = kindRow(kind)
-  return isPlain(kind) ? '0.2' : `'5 ${show[Math.floor(show.length / 2)]}'`
+  return isPlain(kind) ? PLAIN_EXAMPLE[kind] : `'5 ${show[Math.floor(show.length / 2)]}'`
 }
 
 /** What is accepted in the place of a value that could not be read. */
@@ -158,7 +164,7 @@ export function accepted(kind: Kind, given: unknown): string {
     if (kind === 'temperatureDifference' && isForeign(given))
       return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
   }
-  return `${wanted} (${unitsAccepted(kind)})`
+  return isPlain(kind) ? wanted : `${wanted} (${unitsAccepted(kind)})`
 }
 
 /** Whether a quantity of this kind, or its JSON form in a unit of the kind, holds a number. */
@@ -186,6 +192,6 @@ function textHint(kind: Kind, given: string): string {
     if (NUMBER.test(number)) return Number.isFinite(+number) ? `: write '${number} ${unit}' with one blank` : ': the number is too large'
     return `: '${number}' is not a finite number${WRONG_SIGNS.find(([sign]) => sign.test(number))?.[1] ?? ''}`
   }
-  if (unit === '') return ` (${unitsAccepted(kind)})`
+  if (unit === '') return isPlain(kind) ? '' : `: '${given.trim()}' has no unit; ${unitsAccepted(kind)}`
   return `: ${unitsAccepted(kind, unit)}`
 }

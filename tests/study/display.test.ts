@@ -185,7 +185,7 @@ describe('what a fit says', () => {
     expect(cord({ unit: 'turn', values: [1, 2] })().value('friction').si).toBeCloseTo(cord(['1 turn', '2 turn'])().value('friction').si, 12)
     for (const bad of [{ values: [1, 2] }, { unit: 'turn' }, { unit: 'turn', values: null }, { unit: 3, values: [1, 2] }, null, 7])
       expect(cord(bad), JSON.stringify(bad)).toThrow("must be a list of values, or { unit: 'N', values: [...] }")
-    expect(cord({ unit: 'turn', values: [1] })).toThrow('data.wrapAngle is 1 values; must have one value for each of 2 readings')
+    expect(cord({ unit: 'turn', values: [1] })).toThrow('data.wrapAngle is 1 value; must have one value for each reading, 2 in all')
     expect(cord({ unit: 'turn', values: [1, Number.NaN] })).toThrow('data.wrapAngle')
   })
 })

@@ -163,13 +163,13 @@ test('options that are one of some words or numbers', () => {
 describe('weights and the deviation of readings', () => {
   test('there is one weight above zero for each reading', () => {
     for (const [weights, issue] of [
-      [[1, 1, 1], 'weights must have one value for each of 4 readings'],
+      [[1, 1, 1], 'weights must have one value for each reading, 4 in all'],
       [[1, 1, 0, 1], 'weights[2] must be a number above zero'],
       [[1, 1, 1, -1], 'weights[3] must be a number above zero'],
       [[1, '1', 1, 1], 'weights[1] must be a number above zero'],
       [[INF, 1, 1, 1], 'weights[0] must be a number above zero'],
-      [null, 'weights must have one value for each of 4 readings'],
-      ['1111', 'weights must have one value for each of 4 readings'],
+      [null, 'weights must have one value for each reading, 4 in all'],
+      ['1111', 'weights must have one value for each reading, 4 in all'],
     ] as const)
       expect(issueOf('fit', 'weights', weights)).toEqual([issue])
     expect(issueOf('fit', 'weights', Float64Array.of(1, 2, 3, 4))).toEqual([])

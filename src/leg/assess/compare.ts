@@ -21,14 +21,14 @@ export interface Comparison {
 export interface DemandCapacity {
   readonly demand: number
   readonly capacity: number
-  /** Capacity over demand, from 0 to `PLENTY`; 0 where one of them could not be calculated. */
+  /** Capacity over demand, from 0 to `LARGEST_RESERVE`; 0 where one of them could not be calculated. */
   readonly reserve: number
   /** Why one of them could not be calculated. */
   readonly failure?: string
 }
 
-/** A reserve beyond this means no more than "plenty". */
-export const PLENTY = 1000
+/** Largest reserve that is reported: beyond it a number says no more. */
+export const LARGEST_RESERVE = 1000
 
 /** One check at some instances, given by name. */
 export function comparisonAt(
@@ -73,16 +73,16 @@ function comparisonIn(calculation: LegCalculation, check: Check, joint: Joint, i
 const jointsOf = (calculation: LegCalculation, check: Check): readonly Joint[] =>
   check.scope === 'leg' ? JOINTS.slice(0, 1) : (drivenJoints(calculation.document) as readonly Joint[])
 
-/** Why a leg (or one of its joints) has no part of a check; nothing where it has one. */
-function lackedPart(calculation: LegCalculation, check: Check, joint: Joint): string | undefined {
+/** Why a leg, or one of its joints, lacks the part of a check; absent where it has the part. */
+function missingPart(calculation: LegCalculation, check: Check, joint: Joint): string | undefined {
   const part = check.of?.(calculation.document, joint)
   return typeof part === 'string' ? part : undefined
 }
 /** Checks of parts that no joint of a leg has, with the reason. */
-export const lackedParts = (calculation: LegCalculation, checks: readonly Check[]): Map<string, string> =>
+export const missingParts = (calculation: LegCalculation, checks: readonly Check[]): Map<string, string> =>
   new Map(
     checks.flatMap((check): [string, string][] => {
-      const reasons = jointsOf(calculation, check).map((joint) => lackedPart(calculation, check, joint))
+      const reasons = jointsOf(calculation, check).map((joint) => missingPart(calculation, check, joint))
       return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(' and ')]] : []
     }),
   )
@@ -114,9 +114,9 @@ export function comparisonsOf(calculation: LegCalculation, checks: readonly Chec
  */
 export function reserveOf(demand: number, capacity: number): number {
   if (Number.isNaN(demand) || Number.isNaN(capacity)) return 0
-  if (demand <= 0) return capacity < demand ? 0 : PLENTY
+  if (demand <= 0) return capacity < demand ? 0 : LARGEST_RESERVE
   const reserve = capacity / demand
-  return Number.isNaN(reserve) ? 0 : Math.min(PLENTY, Math.max(0, reserve))
+  return Number.isNaN(reserve) ? 0 : Math.min(LARGEST_RESERVE, Math.max(0, reserve))
 }
 
 /** The reserve of a comparison alone; absent where the check does not apply. */

@@ -2,7 +2,7 @@ import { calculationOf, type LegCalculation } from '../calculation.js'
 import type { CaseId } from '../cases/events.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { type Comparison, compare, comparisonsOf, type DemandCapacity, lackedParts } from './compare.js'
+import { type Comparison, compare, comparisonsOf, type DemandCapacity, missingParts } from './compare.js'
 
 /** A comparison with what was found. */
 export interface Finding extends DemandCapacity {
@@ -18,7 +18,7 @@ export interface CheckFindings {
   readonly required: number
 }
 
-/** What was found of a leg. */
+/** Findings of a leg. */
 export interface LegFindings {
   readonly calculation: LegCalculation
   readonly checks: readonly CheckFindings[]
@@ -36,7 +36,7 @@ export const requiredOf = ({ check }: Comparison, general: number): number => Ma
 export function findingsOf(x: LegNumbers, cases: readonly CaseId[], recording: boolean): LegFindings {
   const calculation = calculationOf(x, { recording })
   const groups = new Map<string, { comparisons: Comparison[]; findings: Finding[] }>()
-  const without = lackedParts(calculation, CHECKS)
+  const without = missingParts(calculation, CHECKS)
   for (const comparison of comparisonsOf(calculation, CHECKS, cases)) {
     const found = compare(calculation, comparison)
     if (typeof found === 'string') {

@@ -5,7 +5,7 @@ import type { Joint } from '../numbers.js'
 import type { Index, Value } from '../run/index.js'
 import { EVENTS, type EventId, type Tag } from './events.js'
 
-/** What follows when the part fails: it breaks, it does not do its work, or somebody is hurt or annoyed. */
+/** Consequence when the part fails: it breaks, it does not do its work, or somebody is hurt or annoyed. */
 export type Consequence = 'breaks' | 'fails to work' | 'safety'
 
 /** A side of a check, for the instances that a comparison has. */
@@ -35,12 +35,12 @@ export interface Check {
   readonly capacity: Side<number>
   /** Why it does not apply to this leg; absent where it does. */
   readonly unless?: Side<string | undefined>
-  /** What to know beside the numbers. */
+  /** A remark on the numbers. */
   readonly remark?: Side<string | undefined>
-  /** What demand and capacity are, in words that complete "the demand is …". */
+  /** Demand and capacity in words that complete "the demand is …". */
   readonly demandIs: string
   readonly capacityIs: string
-  /** What would help. */
+  /** Changes that would help. */
   readonly remedy: string
   /** What would help where the part is of metal: `reason` then says that it is not printed. */
   readonly ofMetal?: { readonly reason: Side<string | undefined>; readonly remedy: string }

@@ -115,7 +115,7 @@ export const EVENT_IDS = Object.keys(EVENTS) as EventId[]
 /** A load case: an event in an air, as assembled or a year later. */
 export interface LoadCase {
   readonly title: string
-  /** What happens, in one sentence. */
+  /** The event in one sentence. */
   readonly story: string
   readonly event: EventId
   readonly air: AirId

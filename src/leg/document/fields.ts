@@ -73,7 +73,7 @@ export const documentFields = {
   gaits: { dictionary: { section: gait }, default: {}, library: GAITS, because: USUAL },
   /** How much and how long the robot works. */
   usage: { section: usage, default: {} },
-  /** What the leg must bear: events, in which air, at which age. */
+  /** Load cases of the leg: events, in which air, at which age. */
   loadCases: {
     section: {
       /** Airs, by name. */

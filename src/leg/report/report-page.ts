@@ -97,7 +97,7 @@ function verdictSection(assessment: Assessment, drawing: Picture | undefined, ch
   ])
 }
 
-/** What the sheet is for, and room to sign it. */
+/** Purpose of the sheet, and room to sign it. */
 const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }: ReportOptions, count: number): Block =>
   section('title-block', 'Title block', [
     facts('Leg, versions and signatures', [

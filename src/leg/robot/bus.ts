@@ -52,7 +52,7 @@ export interface ShaftPoint {
   readonly speed: number
 }
 
-/** What the bus does at an instant. */
+/** State of the bus at an instant. */
 export interface BusPoint {
   readonly power: number
   readonly current: number

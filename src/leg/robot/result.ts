@@ -6,7 +6,7 @@ import type { Joint } from '../numbers.js'
 /** A leg of the robot by its corner. */
 export type Corner = 'leftFront' | 'rightFront' | 'leftHind' | 'rightHind'
 
-/** What one leg carries in a gait. */
+/** Load of one leg in a gait. */
 export interface CornerLoad {
   /** The leg. */
   readonly corner: Corner
@@ -31,7 +31,7 @@ export interface CornerLoad {
 export interface RobotGait {
   /** How the feet stand along the stride. */
   readonly feet: Gait
-  /** What each leg carries. */
+  /** Load of each leg. */
   readonly corners: readonly CornerLoad[]
   /** Part of the stride in which no polygon of feet holds the weight: the robot then tips until the next foot is down. */
   readonly unsupported: Quantity<'ratio'>
@@ -131,7 +131,7 @@ export interface RobotLanding {
   readonly toes: 'give' | 'lie flat'
   /** Torque beyond which the drive fails, in the cold and aged: a branch of a cord goes slack and snaps back, a belt jumps, a gearbox passes its peak torque. */
   readonly slackTorque: Quantity<'torque'>
-  /** What happens there, in words. */
+  /** The failure beyond that torque, in words. */
   readonly beyond: string
 }
 
@@ -139,21 +139,21 @@ export interface RobotLanding {
 export interface RobotCheck {
   /** Name of the check, such as `robot.supplyCurrent`. */
   readonly id: string
-  /** What is checked, in words. */
+  /** Subject of the check, in words. */
   readonly title: string
   /** When: walking, trotting, on a slope. */
   readonly where: string
-  /** What is needed. */
+  /** Demand. */
   readonly demand: Quantity<Kind>
-  /** What there is. */
+  /** Capacity. */
   readonly capacity: Quantity<Kind>
   /** Capacity over demand; below 1 it fails. */
   readonly reserve: number
   /** The reserve required of it. */
   readonly requiredReserve: number
-  /** What was found, in words. */
+  /** Finding in words. */
   readonly sentence: string
-  /** What would help. */
+  /** Changes that would help. */
   readonly remedy: string
 }
 
@@ -187,6 +187,6 @@ export interface RobotAssessment {
   readonly landings: readonly RobotLanding[]
   /** Rise of the air inside a closed housing over the air outside, with all motors inside, walking; absent without a housing. */
   readonly housingRise: Quantity<'temperatureDifference'> | undefined
-  /** What else to know, in sentences. */
+  /** Further remarks, in sentences. */
   readonly notes: readonly string[]
 }

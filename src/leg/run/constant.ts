@@ -2,9 +2,9 @@ import type { Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
 import { Value } from './value.js'
 
-/** What a constant is made from. */
+/** Data of a constant. */
 export interface Constant<K extends Kind> {
-  /** What a reader calls it: a noun phrase without an article. */
+  /** Name for readers: a noun phrase without an article. */
   readonly title: string
   readonly kind: K
   readonly typical: number

@@ -27,6 +27,6 @@ export function readAll(value: unknown): void {
   if (typeof value === 'object' && value !== null) for (const inner of Object.values(value)) readAll(inner)
 }
 
-/** What a leaf reads from a document. */
+/** Paths that a leaf reads from a document. */
 export const readLeaf = ({ of, names }: Cell, document: unknown): unknown =>
   (of.leaf as unknown as { read: (document: unknown, names: Names) => unknown }).read(document, names)

@@ -69,7 +69,7 @@ export class Reaches {
     this.#found.set(cell, this.of(leaves))
   }
 
-  /** What reaches a cell; absent where no leaf does. */
+  /** Leaves that reach a cell; absent where no leaf does. */
   ofCell(cell: Cell): Reach | undefined {
     if (this.#found.has(cell)) return this.#found.get(cell)
     // A cell that is at work, or reads itself, adds nothing to itself.

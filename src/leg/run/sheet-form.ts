@@ -23,7 +23,7 @@ export interface SheetLeaf {
   readonly value: unknown
   readonly range?: Range
   readonly source?: Source
-  /** What a reader calls it. */
+  /** Name for readers. */
   readonly title?: string
   /** Table that it is read from. */
   readonly table?: { readonly source: readonly Source[] }

@@ -1,7 +1,7 @@
 import type { Evaluator, Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
 
-/** What a value can be calculated for, in the order of its instances in a key. */
+/** Indices of values, in the order of their instances in a key. */
 export const INDICES = [
   'leg',
   'joint',
@@ -19,7 +19,7 @@ export const INDICES = [
   'air',
   'age',
 ] as const
-/** What a value can be calculated for: a joint, a load event, a material. */
+/** Index of a value: a joint, a load event, a material. */
 export type Index = (typeof INDICES)[number]
 
 /** Indices that imply others: a joint has one motor, an event one stance. */
@@ -67,7 +67,7 @@ export interface Leaf<D, T> {
   readonly kind: Kind | 'word' | 'record'
   /** The value in a document, for instances given by name. */
   readonly read: (document: D, names: Names) => T
-  /** Its range where it is uncertain. */
+  /** Range of an uncertain value. */
   readonly range?: ((document: D, names: Names) => Range | undefined) | undefined
   /** The index that its word names an instance of; the value is then a handle. */
   readonly refersTo?: Index | undefined

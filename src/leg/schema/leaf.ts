@@ -106,7 +106,7 @@ function readInteger(field: Extract<Leaf, { integer: true }>, given: unknown): n
 /** Where a length is a thousand times too large, metres were probably written for millimetres. */
 function unitSlip({ kind, max }: Scalar, x: number): string {
   if (kind !== 'length' || max === undefined) return ''
-  return x / 1000 <= bound(kind, max, 0) ? '; did you mean mm?' : ''
+  return x > 0 && x / 1000 <= bound(kind, max, 0) ? '; did you mean mm?' : ''
 }
 
 function readInterval({ interval: kind, min, max }: Extract<Leaf, { interval: Kind }>, given: unknown) {

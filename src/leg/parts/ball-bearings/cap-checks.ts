@@ -4,7 +4,7 @@ import { capClamp, capPreload, capPreloadAllowed, capProof, screwForce } from '.
 import { retainedBy } from './fields.js'
 
 type Place = Pick<Check, 'id' | 'part' | 'scope' | 'of'>
-/** What the checks of one place have in common. */
+/** Data that the checks of one place share. */
 export type At = (mode: string) => Place
 
 const noCap = value('pivot.noCap', ['pivot'], (use) => (use(retainedBy) === 'cap' ? undefined : 'no cap holds its bearing'))

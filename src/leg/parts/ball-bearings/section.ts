@@ -8,9 +8,9 @@ const cap = {
     thread: { designation: 'thread' },
     /** Property class of that screw. */
     propertyClass: { designation: 'propertyClass' },
-    /** Its tightening torque. */
+    /** Tightening torque of the screw. */
     tighteningTorque: { kind: 'torque', above: 0 },
-    /** Diameter of the rim of the shoulder that the ring leans on. */
+    /** Diameter of the rim of the shoulder that the ring rests against. */
     shoulderDiameter: { kind: 'length', above: 0, max: '300 mm' },
     /** Diameter of the rim by which the cap holds the ring. */
     rimDiameter: { kind: 'length', above: 0, max: '300 mm' },
@@ -27,7 +27,7 @@ export const seatedBearing = {
     size: { designation: 'bearing', optional: true },
     /** Values of the bearing's own sheet. Give this or size. */
     own: ownBearing,
-    /** Distance between the middles of two such bearings. Left out: one bearing alone, which takes a tilting moment by a few balls. */
+    /** Distance between the middles of two such bearings. Left out: one bearing alone, of which only a few balls bear a tilting moment. */
     pairSpacing: { kind: 'length', above: 0, max: '500 mm', optional: true },
     /** Outer diameter of the part round its seat: twice the least distance from the axis to a free surface. */
     housingDiameter: { kind: 'length', above: 0, max: '500 mm' },

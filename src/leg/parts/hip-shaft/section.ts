@@ -23,7 +23,7 @@ export const shaft = {
   capMaterial: { refersTo: 'materials' },
   /** The bearings that it turns in: a name of the section bearings. */
   bearings: { refersTo: 'bearings' },
-  /** What is clamped together on the shaft. Left out: its joints are not checked. */
+  /** Parts that are clamped together on the shaft. Left out: their joints are not checked. */
   stack,
 } as const satisfies Fields
 

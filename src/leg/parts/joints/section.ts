@@ -10,7 +10,7 @@ import { throughHip } from '../transmission/through-hip/section.js'
 
 const range = { interval: 'angle', min: '-360 deg', max: '360 deg' } as const
 
-/** What a joint is driven with and carried by. */
+/** Drive and bearing parts of a joint. */
 const mounted = {
   /** Kind of motor, from the section motors. Needed unless the joint is held. */
   motor: { refersTo: 'motors', optional: true },

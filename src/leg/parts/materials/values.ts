@@ -107,7 +107,7 @@ const STRENGTHS = {
   },
 } as const
 
-/** What a stress is borne for. */
+/** Conditions under which a stress is borne. */
 export interface Bearing {
   readonly direction: LoadDirection
   readonly temperature: number

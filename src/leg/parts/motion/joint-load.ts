@@ -3,7 +3,7 @@ import { rmsTorque } from '../../../thermal/index.js'
 /** Torques below this are rounding errors and count as zero. */
 export const clean = (torque: number): number => (Math.abs(torque) < 1e-12 ? 0 : torque)
 
-/** What a joint, or the drum of its drive, bears over a stride. */
+/** Loads of a joint, or of the drum of its drive, over a stride. */
 export class JointLoad {
   /** Of largest magnitude, with its sign: without and with the inertia of the rotor. */
   torque = 0

@@ -11,7 +11,7 @@ const EXTREMES = [0, 0.5, 1]
 /** Fine enough for the largest torque of a swing to two per cent, and to six where heavy rotors decide. */
 const SWING_SAMPLES = 12
 
-/** What a stride is made of, SI. */
+/** Data of a stride, SI. */
 export interface StrideInput extends SlenderLinks {
   readonly hipRotorInertia: number
   readonly kneeRotorInertia: number
@@ -86,7 +86,7 @@ export const footPathOf = (
     swingPoints: undefined,
   })
 
-/** What the force on a foot over its stance follows from. */
+/** Data from which the force on a foot over its stance follows. */
 type FootLoad = Pick<StrideInput, 'mass' | 'gravity' | 'legShare' | 'dutyFactor' | 'shape' | 'shares'>
 
 /** Rows of legs whose feet are loaded each in its own way: one where the shape tells the force. */

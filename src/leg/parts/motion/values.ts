@@ -10,7 +10,7 @@ import { stride, strideAlone } from './strides.js'
 
 export { kneeSide, stride } from './strides.js'
 
-/** What a stance means for one joint. */
+/** Loads and motion of one joint in a stance. */
 export interface JointMotion {
   readonly torque: number
   readonly shaftTorque: number
@@ -50,7 +50,7 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
       }
 })
 
-/** What a stride means for the drum of a joint's drive. */
+/** Loads and motion of the drum of a joint's drive in a stride. */
 function atDrum(joint: DrivenJoint, own: JointMotion, s: ReturnType<(typeof strideLoads)['si']>): JointMotion {
   if (s.kneeDriven === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
   return joint === 'hip'

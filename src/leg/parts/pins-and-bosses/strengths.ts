@@ -8,7 +8,7 @@ const longTerm = (use: At, direction: 'alongLayers' | 'acrossLayers' | 'interlay
 
 /** Strength of a boss along its layers for the time under load. */
 export const bossStrength = value('boss.strength', ['joint', 'event', 'air'], (use) => longTerm(use, 'alongLayers'))
-/** Its shear strength between layers. */
+/** Shear strength of the boss between layers. */
 export const bossInterlayerShear = value('boss.interlayerShear', ['joint', 'event', 'air'], (use) => longTerm(use, 'interlayerShear'))
 /** Its strength in the direction of the hoop: across the layers where the bore lies in them. */
 export const bossHoopStrength = value('boss.hoopStrength', ['joint', 'event', 'air'], (use) =>

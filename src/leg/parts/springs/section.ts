@@ -36,7 +36,7 @@ const torsion = {
   winds: { oneOf: ['growing', 'falling'] },
   /** Diameter of the pin or sleeve in its coil. Left out, the room in the coil is not checked. */
   mandrel: { kind: 'length', above: 0, max: '200 mm', optional: true },
-  /** What its legs press on. */
+  /** Part that the legs of the spring press on. */
   seat: {
     section: {
       /** Material that the legs press on. */

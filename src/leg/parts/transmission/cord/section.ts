@@ -141,7 +141,7 @@ export const cordLoop = {
   end: { refersTo: 'ends', optional: true },
   /** Share of the cord strength that the end keeps. Default: by kind of end. */
   endRetention: { band: 'ratio', max: 1, optional: true },
-  /** What holds the cord end on the drum. */
+  /** Fastening of the cord end on the drum. */
   anchor: {
     section: {
       /** Diameter of the post or screw. */

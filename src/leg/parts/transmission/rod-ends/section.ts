@@ -27,7 +27,7 @@ export const rodPivots = {
     crank: arm,
     /** The rocker's end. */
     rocker: arm,
-    /** What the knee's drum with its crank turns in on the hip axis. */
+    /** Bearing of the knee's drum with its crank on the hip axis. */
     drum: {
       section: {
         /** Distance of the middle plane of the rod from the middle of the drum's bearing, or pair of bearings. */
