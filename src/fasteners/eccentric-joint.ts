@@ -4,8 +4,8 @@ import { BOLT_COMPLIANCE, CLAMP_LOAD_LEFT, GRIP } from './bolt-inputs.js'
 /**
  * A bolt that is clamped or loaded off the centroid of its face: share of the load, bending of the bolt, and the load at which the face begins to gape.
  *
- * All places lie on one line through the centroid of the face, positive towards the side of the load. On the far side of the load the face stays closed;
- * it gapes at the edge nearest to the load.
+ * All places lie on one line through the centroid of the face, positive towards the side of the load. The face gapes at the edge nearest to the load, or at
+ * the far edge where the bolt is the nearer of the two: beyond the core of the face, a sixth of the depth of a rectangle, the clamp load alone opens it.
  */
 export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint', {
   inputs: {
@@ -18,6 +18,8 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
     boltAt: 'length',
     /** Distance from the centroid of the face to its edge on the side of the load. */
     edgeAt: { kind: 'length', above: 0 },
+    /** Distance from the centroid of the face to its far edge. Default: as on the side of the load. */
+    farEdgeAt: { kind: 'length', above: 0, optional: true },
     /** Area of the face that belongs to this bolt, without the hole. */
     faceArea: { kind: 'area', above: 0 },
     /** Second moment of area of that face about the axis through its centroid, across the line. */
@@ -44,9 +46,9 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
     bendingStress: 'stress',
     /** Bending stress of the bolt by the clamp load itself, where it is not clamped through the centroid. */
     clampBendingStress: 'stress',
-    /** External load at which the edge begins to gape; infinite when it never does. */
+    /** External load at which an edge begins to gape: 0 where the clamp load alone opens one, infinite when none ever does. */
     gapLoad: { kind: 'force', infinite: true },
-    /** Whether the face is closed; beyond that load all other results hold no longer. */
+    /** Whether the face is closed to both edges; beyond, all other results hold no longer. */
     state: { oneOf: ['closed', 'gaping'] },
   },
   equation: [
@@ -69,32 +71,36 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
   requires: {
     boltAt: {
       accepts: 'must lie within the face: no further from its centroid than the edge',
-      holds: ({ boltAt, edgeAt }) => Math.abs(boltAt) <= edgeAt,
+      holds: ({ boltAt, edgeAt, farEdgeAt = edgeAt }) => boltAt <= edgeAt && -boltAt <= farEdgeAt,
     },
   },
   valid: {
-    'the edge of the face is closed': ({ externalLoad }, { gapLoad }) => externalLoad <= gapLoad,
+    'the face is closed to its edges': (_, { state }) => state === 'closed',
   },
   si: (x) => {
-    const { loadAt: a, boltAt: s, edgeAt: u, faceArea, faceSecondMoment, externalLoad, clampLoad } = x
+    const { loadAt: a, boltAt: s, edgeAt, farEdgeAt = edgeAt, faceArea, faceSecondMoment, externalLoad, clampLoad } = x
     const turning = x.grip / (x.memberModulus * faceSecondMoment)
     const loadFactor = (x.memberCompliance + a * s * turning) / (x.boltCompliance + x.memberCompliance + s * s * turning)
     const added = loadFactor * externalLoad
     // Moment that the parts carry: of the external load about the centroid, less that of the added bolt load.
     const endRotation = turning * (externalLoad * a - added * s)
-    // Pressure at the edge, per clamp load and per external load: uniform part and bending part.
-    const perClamp = 1 / faceArea + (s * u) / faceSecondMoment
-    const perLoad = (1 - loadFactor) / faceArea + ((a - loadFactor * s) * u) / faceSecondMoment
+    // Pressure at an edge, per clamp load and per external load: uniform part and bending part.
+    const gapAt = (u: number) => {
+      const perClamp = 1 / faceArea + (s * u) / faceSecondMoment
+      const perLoad = (1 - loadFactor) / faceArea + ((a - loadFactor * s) * u) / faceSecondMoment
+      if (perClamp < 0) return -1
+      return perLoad <= 0 ? Number.POSITIVE_INFINITY : (clampLoad * perClamp) / perLoad
+    }
     const bending = (x.boltModulus * x.boltDiameter) / (2 * x.grip)
-    const gapLoad = perLoad <= 0 ? Number.POSITIVE_INFINITY : Math.max(0, (clampLoad * perClamp) / perLoad)
+    const least = Math.min(gapAt(edgeAt), gapAt(-farEdgeAt))
     return {
       loadFactor,
       boltLoad: clampLoad + added,
       endRotation,
       bendingStress: bending * Math.abs(endRotation),
       clampBendingStress: bending * turning * clampLoad * Math.abs(s),
-      gapLoad,
-      state: externalLoad <= gapLoad ? ('closed' as const) : ('gaping' as const),
+      gapLoad: Math.max(0, least),
+      state: externalLoad <= least ? ('closed' as const) : ('gaping' as const),
     }
   },
 })

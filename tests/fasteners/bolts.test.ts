@@ -70,9 +70,26 @@ describe('eccentric joint', () => {
     expect([x.bendingStress, x.clampBendingStress, x.endRotation]).toEqual([0, 0, 0])
   })
 
-  test('a load further out gapes earlier and bends the bolt more', () => {
+  test('a bolt near the load opens the far edge, by its clamp load alone beyond the core of the face', () => {
+    // The core of a rectangle reaches a sixth of its depth of 16 mm to either side.
+    expect(eccentricJoint.si({ ...joint, boltAt: 0.0027, externalLoad: 0 })).toMatchObject({ gapLoad: 0, state: 'gaping' })
+    expect(eccentricJoint.si({ ...joint, boltAt: -0.0027, externalLoad: 0 })).toMatchObject({ gapLoad: 0, state: 'gaping' })
+    for (const boltAt of [0.0026, -0.0026]) expect(eccentricJoint.si({ ...joint, boltAt, externalLoad: 0 }).state).toBe('closed')
+    // Load and bolt on one line through the centroid of the other half: what the face carries there, by force and moment.
+    const near = { ...joint, loadAt: 0.001, boltAt: 0.002 }
+    const { gapLoad, loadFactor: share } = eccentricJoint.si(near)
+    const pressure = (y: number, load: number) =>
+      (joint.clampLoad - (1 - share) * load) / joint.faceArea +
+      (y * (joint.clampLoad * 0.002 - load * (0.001 - share * 0.002))) / joint.faceSecondMoment
+    expect(pressure(-joint.edgeAt, gapLoad) * joint.faceArea).toBeCloseTo(0, 9)
+    expect(pressure(joint.edgeAt, gapLoad)).toBeGreaterThan(0)
+    // A longer far side opens earlier.
+    expect(eccentricJoint.si({ ...near, farEdgeAt: 0.01 }).gapLoad).toBeLessThan(gapLoad)
+  })
+
+  test('a load further out from a bolt on its other side gapes earlier and bends the bolt more', () => {
     fc.assert(
-      fc.property(range(0, 0.03), range(0.0005, 0.01), range(-0.003, 0.003), (loadAt, more, boltAt) => {
+      fc.property(range(0, 0.03), range(0.0005, 0.01), range(-0.003, 0), (loadAt, more, boltAt) => {
         const near = eccentricJoint.si({ ...joint, loadAt, boltAt })
         const far = eccentricJoint.si({ ...joint, loadAt: loadAt + more, boltAt })
         expect(far.gapLoad).toBeLessThanOrEqual(near.gapLoad)

@@ -171,7 +171,7 @@ const LIMITS: readonly Limit[] = [
   },
   {
     formula: fasteners.eccentricJoint,
-    statement: 'the edge of the face is closed',
+    statement: 'the face is closed to its edges',
     inside: { ...eccentric, externalLoad: '223 N' },
     outside: { externalLoad: '223.5 N' },
   },
