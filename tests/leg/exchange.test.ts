@@ -228,3 +228,24 @@ test('results go to Arrow and JSON and come back', async () => {
   const again = describeLeg(JSON.parse(JSON.stringify(leg)))
   expect(JSON.stringify(again)).toBe(JSON.stringify(leg))
 })
+
+type Trajectory = ReturnType<typeof strideTrajectory>
+
+test('a knee that bends backward has a trajectory: in the middle of its stance the mirror image of one that bends forward', () => {
+  const desk = example('desk-leg-revised.yaml')
+  const mirrored = withFields(desk, {
+    'joints.hip.range': { lowest: '-45 deg', highest: '70 deg' },
+    'joints.knee.range': { lowest: '-130 deg', highest: '-20 deg' },
+  })
+  const [forward, backward] = [desk, mirrored].map((one) => strideTrajectory(one, { rate: '6 kHz' })) as [Trajectory, Trajectory]
+  const middle = Math.round(0.375 * forward.rows)
+  expect(backward.rows).toBe(forward.rows)
+  for (const joint of ['hip', 'knee'])
+    for (const column of [`joint angle ${joint}`, `motor angle ${joint}`, `motor torque ${joint}`]) {
+      const [one, other] = [forward, backward].map(
+        (table) => table.in(column, column.includes('torque') ? 'N m' : 'rad')[middle] as number,
+      ) as [number, number]
+      expect(Math.abs(one), column).toBeGreaterThan(0.01)
+      expect(other / one, column).toBeCloseTo(-1, 2)
+    }
+})

@@ -19,6 +19,7 @@ import { legModel } from '../leg-model.js'
 import { JOINTS, legNumbers } from '../numbers.js'
 import { parallelTorqueOf } from '../parallel-torque.js'
 import { signedRatio } from '../parts/transmission/questions.js'
+import { branchOf } from '../pose.js'
 import { linkBodies } from './link-bodies.js'
 
 /** A leg and one of its gaits as objects of `limbwright/kinematics`. */
@@ -29,6 +30,8 @@ export interface LegMotion {
   readonly dynamics: LegDynamics
   /** How the knee is driven: by a motor on the upper link, or through a rod from a drum on the hip axis. */
   readonly coupling: DriveCoupling
+  /** The side to which the knee bends, from its limits. */
+  readonly kneeBend: 'forward' | 'backward'
   /** Torques of the springs beside the drives; absent without springs. */
   readonly parallelTorqueSi?: ParallelTorqueSi
 }
@@ -80,6 +83,7 @@ export function legMotion(leg: Leg, options: LegMotionOptions = {}): LegMotion {
     path,
     dynamics: legDynamics(made, massesOf(leg)),
     coupling: couplingOf(prepared) ?? driveCoupling({ knee: 'motorAtKnee' }),
+    kneeBend: branchOf(prepared) === 0 ? 'forward' : 'backward',
     ...(parallelTorqueSi === undefined ? {} : { parallelTorqueSi }),
   }
 }
