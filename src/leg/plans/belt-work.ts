@@ -2,6 +2,7 @@ import { Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { isPrinted } from '../printed.js'
+import { beltMass, shareOfTension } from '../workshop-lines.js'
 import { kilograms } from './assembly-steps.js'
 import { beltSetting } from './belt-setting.js'
 import { angle, byRule, force, length } from './bench.js'
@@ -20,7 +21,9 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const s = beltSetting(leg, joint)
   const { belt, pretension } = s
   const where = jointWords(joint)
-  const [low, high] = [s.pitchAt(pretension * (1 - scatter)), s.pitchAt(pretension * (1 + scatter))]
+  const pitchLeft = (share: number) => s.pitchAt(shareOfTension.si({ tension: pretension, share }))
+  const mass = beltMass.si({ length: s.length, massPerLength: belt.massPerLength })
+  const [low, high] = [pitchLeft(1 - scatter), pitchLeft(1 + scatter)]
   const { low: least, high: most } = belt.pretensionLeft
   const off = s.set - stated
   const play = driveFacts(leg, joint).ownFreePlay
@@ -31,7 +34,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     sizes: [
       { what: 'belt', value: phrase`${s.name}: pitch ${length(belt.pitch)}, ${belt.teeth} teeth, width ${length(belt.width)}, closed` },
       { what: 'length of the belt', value: shown(length(s.length)) },
-      { what: 'mass of the whole belt', value: shown(new Quantity(s.length * belt.massPerLength, 'mass')) },
+      { what: 'mass of the whole belt', value: shown(new Quantity(mass, 'mass')) },
       { what: 'small pulley, on the motor', value: phrase`${smallTeeth} teeth, pitch diameter ${length(s.small)}` },
       { what: 'large pulley, on the joint', value: phrase`${largeTeeth} teeth, pitch diameter ${length(s.large)}, of ${material}` },
       { what: 'distance of the axes, belt straight without tension', value: shown(length(s.straight)) },
@@ -67,7 +70,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       },
     ],
     before: [
-      phrase`Weigh the belt of the ${where}: ${new Quantity(s.length * belt.massPerLength, 'mass')} are what the pitches of this plan count on. A belt half as heavy again sounds a fifth lower at the same tension: write its mass over its length into the document.`,
+      phrase`Weigh the belt of the ${where}: ${new Quantity(mass, 'mass')} are what the pitches of this plan count on. A belt half as heavy again sounds a fifth lower at the same tension: write its mass over its length into the document.`,
       `Lay the belt around each pulley of the ${where} by hand, half round: every tooth must seat without rocking. A pulley whose belt rides up over half a turn has a wrong pitch: ${isPrinted(leg.x, material) ? 'print' : 'make or buy'} another one.`,
       `Fit the small pulley on the motor of the ${where}, set screws on flats with thread lock. Turn it and look at its rim: it must run true within a tenth of a millimetre.`,
     ],
@@ -80,7 +83,7 @@ export function beltWork(leg: LegModel, joint: DrivenJoint): DriveWork {
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
       when,
       what: `belt of the ${where}`,
-      expect: `a pitch near ${hertz(s.pitchAt(pretension))}; below ${hertz(low)}, tension it again. A year leaves ${Math.round(100 * least)} to ${Math.round(100 * most)} % of its tension, a pitch of ${hertz(s.pitchAt(pretension * least))} to ${hertz(s.pitchAt(pretension * most))}`,
+      expect: `a pitch near ${hertz(s.pitchAt(pretension))}; below ${hertz(low)}, tension it again. A year leaves ${Math.round(100 * least)} to ${Math.round(100 * most)} % of its tension, a pitch of ${hertz(pitchLeft(least))} to ${hertz(pitchLeft(most))}`,
     })),
     troubles: [
       {

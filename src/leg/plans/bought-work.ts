@@ -3,6 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { type DrivenJoint, driveOf, jointOf, jointWords, motorOf } from '../numbers.js'
 import { carrierOf } from '../parts/transmission/output-bearing/fields.js'
+import { playAtArm } from '../workshop-lines.js'
 import { angle, byCalliper, force, inMillimetres, length, torque } from './bench.js'
 import type { DriveSize, DriveWork } from './drive-work-plan.js'
 import { phrase, shown } from './sheet-units.js'
@@ -77,7 +78,7 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
       { what: 'highest speed of the input', value: shown(new Quantity(box.highestSpeed, 'angularVelocity')) },
       {
         what: 'play of the output, input held',
-        value: phrase`${angle(box.backlash)}, ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis`,
+        value: phrase`${angle(box.backlash)}, ${byCalliper(playAtArm.si({ play: box.backlash, arm }))} at ${length(arm)} from the axis`,
       },
       ...(box.stiffness === undefined
         ? []
@@ -98,13 +99,13 @@ export function gearboxWork({ x }: LegModel, joint: DrivenJoint): DriveWork {
     ],
     steps: [
       step,
-      phrase`Hold the rotor of the ${where} and move ${moved} to and fro: ${byCalliper(box.backlash * arm)} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
+      phrase`Hold the rotor of the ${where} and move ${moved} to and fro: ${byCalliper(playAtArm.si({ play: box.backlash, arm }))} at ${length(arm)} from the axis is the play of the sheet. Write it down for the test stand.`,
     ],
     followUps: [
       {
         when: 'after a week',
         what: `gearbox of the ${where}`,
-        expect: `play of no more than ${byCalliper(box.backlash * arm)} at the same place, no oil at its seals`,
+        expect: `play of no more than ${byCalliper(playAtArm.si({ play: box.backlash, arm }))} at the same place, no oil at its seals`,
       },
     ],
     troubles: [

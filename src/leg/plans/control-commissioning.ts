@@ -3,6 +3,7 @@ import { Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, jointWords, motorOf } from '../numbers.js'
 import { jointState } from '../what-if.js'
+import { currentForTorque, jointTorqueConstant, torqueAtDrum } from '../workshop-lines.js'
 import { torque } from './bench.js'
 import { driveFacts, driveWords } from './drive-facts.js'
 import { phrase } from './sheet-units.js'
@@ -43,18 +44,19 @@ const HELD = ' while the upper link is held by hand'
 /** Test of the signs of one joint. `hanging` is the largest gravity torque of the leg in the air. @internal */
 export function signTest(leg: LegModel, joint: DrivenJoint, emf: number, hanging: number, dragTorque: number): SignTest {
   const { ratio: n, sign, efficiency } = driveFacts(leg, joint)
-  const perAmpere = torqueConstants.si({ backEmfConstant: emf }).peakPhase * n * efficiency
+  const perAmpere = jointTorqueConstant.si({ motor: torqueConstants.si({ backEmfConstant: emf }).peakPhase, ratio: n, efficiency })
   const { torque: standing } = jointState(leg, 'stand', joint).drum
   const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
   // A crossed cord turns the knee against the drum, and so does a crank on the other side of its rod than the rocker.
   const moves = MOVES[joint][sign * (through === undefined ? 1 : Math.sign(through.ratio(through.middle))) > 0 ? 'up' : 'down']
-  const current = (0.5 * hanging + 2 * n * dragTorque) / perAmpere
+  const drag = torqueAtDrum.si({ motor: dragTorque, ratio: n })
+  const current = currentForTorque.si({ torque: 0.5 * hanging + 2 * drag, perAmpere })
   const at = (x: number) => new Quantity(x, 'peakPhaseCurrent')
   return {
     joint,
     current: at(current),
     moves: through === undefined ? moves : `${moves}${HELD}`,
-    standing: at((sign * standing) / perAmpere),
+    standing: at(currentForTorque.si({ torque: sign < 0 ? -standing : standing, perAmpere })),
     standingTorque: torque(standing),
   }
 }
@@ -64,12 +66,14 @@ const SHARES = [0.1, 0.25, 0.5, 0.75, 1] as const
 /** Currents for some torques of a joint up to its largest. @internal */
 export function torqueTable(leg: LegModel, joint: DrivenJoint, emf: number, warm: number, most: number): TorqueCurrent[] {
   const { ratio, efficiency } = driveFacts(leg, joint)
-  const perAmpere = (backEmfConstant: number) => torqueConstants.si({ backEmfConstant }).peakPhase * ratio * efficiency
-  return SHARES.map((share) => ({
-    jointTorque: torque(share * most),
-    cold: new Quantity((share * most) / perAmpere(emf), 'peakPhaseCurrent'),
-    warm: new Quantity((share * most) / perAmpere(warm), 'peakPhaseCurrent'),
-  }))
+  const perAmpere = (backEmfConstant: number) =>
+    jointTorqueConstant.si({ motor: torqueConstants.si({ backEmfConstant }).peakPhase, ratio, efficiency })
+  return SHARES.map((share) => {
+    const part = share * most
+    const current = (backEmfConstant: number) =>
+      new Quantity(currentForTorque.si({ torque: part, perAmpere: perAmpere(backEmfConstant) }), 'peakPhaseCurrent')
+    return { jointTorque: torque(part), cold: current(emf), warm: current(warm) }
+  })
 }
 
 /** First steps with a controller, in order, each with the reading to expect. @internal */

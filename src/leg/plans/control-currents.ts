@@ -1,6 +1,7 @@
 import { torqueConstants } from '../../thermal/index.js'
 import type { LegModel } from '../leg-model.js'
 import { controllerOf, type DrivenJoint } from '../numbers.js'
+import { currentForTorque, jointTorqueConstant, torqueOfCurrent } from '../workshop-lines.js'
 import { continuousTorque, mechanicalTorques } from './control-envelope.js'
 import { type CurrentLimit, type CurrentOf, currentLimit, type Limit } from './control-limits.js'
 import { coldTorqueConstants } from './control-magnets.js'
@@ -32,17 +33,22 @@ export function currentLimitsOf(joint: DrivenJoint, ask: CurrentsAsk): Currents 
   const { leg, warm, durations, copper, setting } = ask
   const { currentLimit: cap } = controllerOf(leg.x, joint)
   const { ratio, efficiency } = driveFacts(leg, joint)
-  const perAmpere = ratio * efficiency
-  const warmPerAmpere = torqueConstants.si({ backEmfConstant: warm }).peakPhase * perAmpere
+  const warmPerAmpere = jointTorqueConstant.si({ motor: torqueConstants.si({ backEmfConstant: warm }).peakPhase, ratio, efficiency })
   // The drive may get all of the motor's torque: losses are not counted where something breaks.
-  const moments = mechanicalTorques(leg, joint, (air) => cap * ratio * coldTorqueConstants(leg, joint, air).typical, setting)
+  const lossless = (motor: number) => jointTorqueConstant.si({ motor, ratio, efficiency: 1 })
+  const moments = mechanicalTorques(
+    leg,
+    joint,
+    (air) => torqueOfCurrent.si({ current: cap, perAmpere: lossless(coldTorqueConstants(leg, joint, air).typical) }),
+    setting,
+  )
   const never = least(
     moments.map((one) => {
       const { typical, highest } = coldTorqueConstants(leg, joint, one.air)
-      return inAmperes(one, ratio * typical, ratio * highest)
+      return inAmperes(one, lossless(typical), lossless(highest))
     }),
   )
-  const heat = continuousTorque(leg, joint, cap * warmPerAmpere)
+  const heat = continuousTorque(leg, joint, torqueOfCurrent.si({ current: cap, perAmpere: warmPerAmpere }))
   const held = least([inAmperes(heat, warmPerAmpere), { ...never, torquePerAmpere: warmPerAmpere }])
   const starts = pulseStarts(leg, joint)
   const pulses = durations.map((seconds) => {
@@ -102,17 +108,23 @@ const inAmperes = (
   torquePerAmpere: number,
   highestPerAmpere = torquePerAmpere,
 ): CurrentOf => ({
-  peak: torque / torquePerAmpere,
-  cautious: cautious / highestPerAmpere,
+  peak: currentForTorque.si({ torque, perAmpere: torquePerAmpere }),
+  cautious: currentForTorque.si({ torque: cautious, perAmpere: highestPerAmpere }),
   cautiousBy: cautiousBy === undefined ? CAP : `${cautiousBy}; ${condition}`,
   torquePerAmpere,
   protects: by ?? CAP,
   condition: by === undefined ? 'any' : condition,
 })
 
-/** The lowest current; its cautious one the lowest of all. */
+/** Currents that differ by rounding alone are one. */
+const SAME = 1e-9
+
+/** The lowest current, of equal ones that with the most torque; its cautious one the lowest of all. */
 function least(limits: readonly CurrentOf[]): CurrentOf {
-  const first = limits.reduce((a, b) => (b.peak < a.peak ? b : a))
+  const first = limits.reduce((a, b) => {
+    if (Math.abs(b.peak - a.peak) <= SAME * a.peak) return b.torquePerAmpere > a.torquePerAmpere ? b : a
+    return b.peak < a.peak ? b : a
+  })
   const { cautious, cautiousBy } = limits.reduce((a, b) => (b.cautious < a.cautious ? b : a))
   return { ...first, cautious, cautiousBy }
 }

@@ -2,8 +2,8 @@ import { encoderStep } from '../../kinematics/index.js'
 import { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { airNamed, type DrivenJoint, hasCord, motorOf, rangeOf } from '../numbers.js'
-import { line } from '../run/index.js'
 import { driveAt, transmissionUnder } from '../what-if.js'
+import { currentForTorque, gentleSpeed, motorAngle, padSpeed } from '../workshop-lines.js'
 import { angle, count, torque } from './bench.js'
 import { homingSteps } from './control-homing-steps.js'
 import { driveFacts } from './drive-facts.js'
@@ -46,24 +46,6 @@ const HOMING_SHARE = 0.2
 const LIFTING = 1.5
 /** Software limits stay this far inside the stops, besides the windup: backlash of the stops and a late sample. */
 const INSIDE = Math.PI / 180
-
-/** Speed at which a rotor that stops on its cord makes a given torque: speed times the root of stiffness and inertia. */
-const gentleSpeed = line(
-  'speed at which a stopped rotor makes a torque',
-  { torque: 'torque', stiffness: 'torsionalStiffness', inertia: 'momentOfInertia' },
-  'angularVelocity',
-  'torque / sqrt(stiffness · inertia)',
-  (x) => x.torque / Math.sqrt(x.stiffness * x.inertia),
-)
-
-/** Speed whose energy a torque takes up over the give of a pad. */
-const padSpeed = line(
-  'speed that a pad takes up',
-  { torque: 'torque', give: 'angle', inertia: 'momentOfInertia' },
-  'angularVelocity',
-  'sqrt(2 · torque · give / inertia)',
-  (x) => Math.sqrt((2 * x.torque * x.give) / x.inertia),
-)
 
 /** What a homing run depends on besides the leg, SI: torques and inertia at the joint. @internal */
 export interface HomingAsk {
@@ -113,9 +95,10 @@ export function homingCheck(
   const inside = (at(most).windup + freePlay) / turns + INSIDE
   const room = highest - lowest > 2 * inside
   const beyond = windup + freePlay / 2
-  const motor = (x: number) => angle(sign * n * x)
+  const [ahead, behind] = outward < 0 ? [beyond, -beyond] : [-beyond, beyond]
+  const motor = (x: number) => angle(motorAngle.si({ sign, ratio: n, drum: x }))
   return {
-    current: new Quantity(push / torquePerAmpere, 'peakPhaseCurrent'),
+    current: new Quantity(currentForTorque.si({ torque: push, perAmpere: torquePerAmpere }), 'peakPhaseCurrent'),
     jointTorque: torque(push),
     speed: new Quantity(
       stiffness === undefined
@@ -124,7 +107,7 @@ export function homingCheck(
       'angularVelocity',
     ),
     hipHeldAt: through === undefined ? undefined : angle(hold),
-    writeAtStops: [motor(drum(lowest) - outward * beyond), motor(drum(highest) + outward * beyond)],
+    writeAtStops: [motor(drum(lowest) + ahead), motor(drum(highest) + behind)],
     inside: angle(inside),
     softLimits: room ? [angle(lowest + inside), angle(highest - inside)] : undefined,
     softMotorLimits: room && through === undefined ? [motor(lowest + inside), motor(highest - inside)] : undefined,

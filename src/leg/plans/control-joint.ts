@@ -3,6 +3,7 @@ import { hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.
 import { Quantity } from '../../units/index.js'
 import { type DriveKind, type DrivenJoint, motorOf, rangeOf } from '../numbers.js'
 import { jointState } from '../what-if.js'
+import { currentForTorque, jointTorqueConstant, motorAngle, torqueAtDrum, torqueOfCurrent } from '../workshop-lines.js'
 import { angle, count, drumRange, ratio, torque } from './bench.js'
 import { type SignTest, signTest, type TorqueCurrent, torqueTable } from './control-commissioning.js'
 import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
@@ -110,7 +111,8 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   const { lowest: from, highest: to } = rangeOf(x, joint)
   const drum = drumRange(leg, joint)
   const cold = torqueConstants.si({ backEmfConstant: emf })
-  const perAmpere = n * efficiency
+  const perAmpere = (motor: number) => jointTorqueConstant.si({ motor, ratio: n, efficiency })
+  const atMotor = (at: number) => angle(motorAngle.si({ sign, ratio: n, drum: at }))
   const { stiffness } = jointState(leg, 'walk', joint).transmission
   const stand = jointState(leg, 'stand', joint)
   const motor = motorOf(x, joint)
@@ -125,10 +127,10 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   })
   const hanging = hangingTorque(leg, joint)
   const homing = homingCheck(leg, joint, {
-    torquePerAmpere: cold.peakPhase * perAmpere,
+    torquePerAmpere: perAmpere(cold.peakPhase),
     most,
-    cautious: never.cautious.si * cold.peakPhase * perAmpere,
-    lifting: hanging + n * dragTorque,
+    cautious: torqueOfCurrent.si({ current: never.cautious.si, perAmpere: perAmpere(cold.peakPhase) }),
+    lifting: hanging + torqueAtDrum.si({ motor: dragTorque, ratio: n }),
     inertia,
   })
   const test = signTest(leg, joint, emf, hanging, dragTorque)
@@ -138,10 +140,10 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
     ratio: ratio(n),
     sign,
     jointLimits: [angle(from), angle(to)],
-    motorLimits: [angle(sign * n * drum.lowest), angle(sign * n * drum.highest)],
+    motorLimits: [atMotor(drum.lowest), atMotor(drum.highest)],
     countsPerAngle: new Quantity(1 / encoderStep.si({ countsPerTurn: motor.encoderCounts, turnsPerJointTurn: n }).step, 'countsPerAngle'),
-    jointTorquePerPeakAmpere: new Quantity(cold.peakPhase * perAmpere, 'torqueConstantPeakPhase'),
-    jointTorquePerRmsAmpere: new Quantity(cold.rmsPhase * perAmpere, 'torqueConstantRmsPhase'),
+    jointTorquePerPeakAmpere: new Quantity(perAmpere(cold.peakPhase), 'torqueConstantPeakPhase'),
+    jointTorquePerRmsAmpere: new Quantity(perAmpere(cold.rmsPhase), 'torqueConstantRmsPhase'),
     currentLimits: currents.limits,
     failsAtAnyCurrent: currents.regardless,
     beyondMaximum: [
@@ -151,7 +153,7 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
     ],
     standTorque: torque(stand.drum.torque),
     dragTorque: torque(dragTorque),
-    dragCurrent: new Quantity(dragTorque / cold.peakPhase, 'peakPhaseCurrent'),
+    dragCurrent: new Quantity(currentForTorque.si({ torque: dragTorque, perAmpere: cold.peakPhase }), 'peakPhaseCurrent'),
     driveLoss: ratio(1 - efficiency),
     driveStiffness: stiffness === undefined ? undefined : new Quantity(stiffness, 'torsionalStiffness'),
     freePlay: angle(freePlay),

@@ -3,6 +3,7 @@ import { Quantity } from '../../units/index.js'
 import { type Comparison, compare } from '../assess/compare.js'
 import { worstEnds } from '../assess/survey.js'
 import type { LegCalculation } from '../calculation.js'
+import { torqueOfCurrent } from '../workshop-lines.js'
 import { torque } from './bench.js'
 
 /** One current limit to set, the condition that set it, and what it keeps from harm. */
@@ -133,7 +134,7 @@ export const currentLimit = (
   what,
   peakPhase: new Quantity(peak, 'peakPhaseCurrent'),
   rmsPhase: new Quantity(peak / Math.SQRT2, 'rmsPhaseCurrent'),
-  jointTorque: torque(peak * torquePerAmpere),
+  jointTorque: torque(torqueOfCurrent.si({ current: peak, perAmpere: torquePerAmpere })),
   protects,
   condition,
   cautious: new Quantity(cautious, 'peakPhaseCurrent'),

@@ -2,7 +2,7 @@ import { brakeResistor, busVoltageRise, supplySag } from '../../thermal/index.js
 import { Quantity } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
-import { line } from '../run/index.js'
+import { downhillPower, fallEnergy, touchDownPower, voltageLeft } from '../workshop-lines.js'
 import { phrase } from './sheet-units.js'
 
 /** A resistor that takes what the supply does not. */
@@ -64,43 +64,10 @@ export const VOLTAGE_ROOM = 1.25
 const THRESHOLD = 0.95
 /** From one landing to the next, s. @internal */
 export const LANDINGS = 2
-/** Energy that the legs take out of a falling robot. */
-const fallEnergy = line(
-  'energy of a landing',
-  { mass: 'mass', height: 'length', travel: 'length', gravity: 'acceleration' },
-  'energy',
-  'mass · gravity · (height + travel)',
-  (x) => x.mass * x.gravity * (x.height + x.travel),
-)
-/** Power at touch-down, force held constant over the travel. */
-const touchDownPower = line(
-  'power at touch-down',
-  { mass: 'mass', height: 'length', travel: 'length', gravity: 'acceleration' },
-  'power',
-  'mass · gravity · (1 + height / travel) · sqrt(2 · gravity · height)',
-  (x) => x.mass * x.gravity * (1 + x.height / x.travel) * Math.sqrt(2 * x.gravity * x.height),
-)
-/** Power that a robot loses in height. */
-const downhillPower = line(
-  'power of walking downhill',
-  { mass: 'mass', speed: 'velocity', angle: 'angle', gravity: 'acceleration' },
-  'power',
-  'mass · gravity · speed · sin(angle)',
-  (x) => x.mass * x.gravity * x.speed * Math.sin(x.angle),
-)
-/** Voltage left of a supply at a current. */
-const leftAt = line(
-  'voltage of the supply under load',
-  { open: 'voltage', resistance: 'electricalResistance', current: 'current' },
-  'voltage',
-  'open − resistance · current',
-  (x) => x.open - x.resistance * x.current,
-)
-
 /** Limits of the supply. @internal */
 export function supplyLimits({ x }: LegModel, { capacitance, highestVoltage, switchCurrent }: SupplyAsk): SupplyLimits {
   const { voltage, internalResistance, currentLimit, takesBack } = x.supply
-  const sag = leftAt.si({ open: voltage, resistance: internalResistance, current: currentLimit })
+  const sag = voltageLeft.si({ open: voltage, resistance: internalResistance, current: currentLimit })
   const { energy, power } = returned(x)
   const limits = { discharge: ampere(currentLimit), lowestVoltage: volt(sag) }
   const first = [

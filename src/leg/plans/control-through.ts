@@ -1,6 +1,7 @@
 import type { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { beltOrCordOf } from '../second-stage.js'
+import { motorAngle } from '../workshop-lines.js'
 import { angle, ratio } from './bench.js'
 import type { GravityTerms } from './control-gains.js'
 import type { JointControl } from './control-joint.js'
@@ -53,7 +54,12 @@ function rowsOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl):
   return Array.from({ length: ROWS }, (_, i) => {
     const knee = through.lowest + ((through.highest - through.lowest) * i) / (ROWS - 1)
     const drum = through.drum(0, knee)
-    return { kneeAngle: angle(knee), drumAngle: angle(drum), motorAngle: angle(sign * turns.si * drum), ratio: ratio(through.ratio(knee)) }
+    return {
+      kneeAngle: angle(knee),
+      drumAngle: angle(drum),
+      motorAngle: angle(motorAngle.si({ sign, ratio: turns.si, drum })),
+      ratio: ratio(through.ratio(knee)),
+    }
   })
 }
 
@@ -65,7 +71,7 @@ function rulesOf(through: ThroughGeometry, { sign, ratio: turns }: JointControl,
       ? 'a straight knee'
       : phrase`the knee at ${angle(through.zeroKnee)}, because the rod does not reach at a straight knee`
   return [
-    `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign * turns.si).toPrecision(5))} times as far. Zero is the upper link straight down and ${zero}.`,
+    `The drum of the knee turns by the hip angle and by the drum angle of the table. Its motor turns ${Number((sign < 0 ? -turns.si : turns.si).toPrecision(5))} times as far. Zero is the upper link straight down and ${zero}.`,
     'Torque of the drum of the knee: torque of the knee over the ratio of the table. Torque of the drum of the hip: torque of the hip less that of the drum of the knee.',
     phrase`Gravity at the drums, leg in the air and the body level: hip ${thigh} × sin(hip) + ${shank} × (1 − 1/ratio) × sin(hip + knee); knee ${shank} / ratio × sin(hip + knee).`,
     ...(springs.length === 0

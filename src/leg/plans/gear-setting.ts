@@ -2,6 +2,7 @@ import { spurBacklash, spurSpan } from '../../capstan/index.js'
 import { bracketRoot } from '../../numeric/index.js'
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf } from '../numbers.js'
+import { gearDiameter } from '../workshop-lines.js'
 
 const PRESSURE_ANGLE = (20 * Math.PI) / 180
 
@@ -33,7 +34,7 @@ export interface GearSetting {
 export function gearSetting({ x }: LegModel, joint: DrivenJoint): GearSetting {
   const { pinionTeeth, wheelTeeth, module, backlash } = driveOf(x, joint, 'gear')
   const teeth = pinionTeeth + wheelTeeth
-  const standard = (module * teeth) / 2
+  const standard = gearDiameter.si({ module, teeth }) / 2
   const at = (centreDistance: number) => spurBacklash.si({ teeth, module, centreDistance }).alongPitchCircle
   const gear = (count: number): GearSizes => {
     // The teeth within the pressure angle either way, and the one in the middle.
@@ -41,9 +42,9 @@ export function gearSetting({ x }: LegModel, joint: DrivenJoint): GearSetting {
     const over = (thinning: number) => spurSpan.si({ teeth: count, spanned, module, thinning })
     return {
       teeth: count,
-      pitch: module * count,
-      tip: module * (count + 2),
-      root: module * (count - 2.5),
+      pitch: gearDiameter.si({ module, teeth: count }),
+      tip: gearDiameter.si({ module, teeth: count + 2 }),
+      root: gearDiameter.si({ module, teeth: count - 2.5 }),
       spanned,
       full: over(0),
       thinned: over(backlash / 2),

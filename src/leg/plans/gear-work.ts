@@ -1,5 +1,6 @@
 import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
+import { playAtArm } from '../workshop-lines.js'
 import { angle, byCalliper, inMillimetres, length } from './bench.js'
 import { driveFacts } from './drive-facts.js'
 import type { DriveWork } from './drive-work-plan.js'
@@ -18,6 +19,7 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const where = jointWords(joint)
   const play = driveFacts(leg, joint).ownFreePlay
   const arm = joint === 'knee' ? leg.x.links.lower.length : leg.x.links.upper.length
+  const moved = playAtArm.si({ play, arm })
   const gear = (what: string, one: GearSizes, material: string) => ({
     item: 'spur gear',
     size: phrase`module ${inMillimetres(module)}, ${one.teeth} teeth, face ${length(faceWidth)}, 20° of pressure angle`,
@@ -38,7 +40,7 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       { what: 'distance of the axes, teeth thinned for the backlash', value: byCalliper(s.standard) },
       { what: 'distance of the axes, full teeth', value: byCalliper(s.apart) },
       { what: 'gap between flanks, as a foil measures it', value: byCalliper(s.gap) },
-      { what: 'play of the joint, motor held', value: phrase`${angle(play)}, ${byCalliper(play * arm)} at ${length(arm)} from its axis` },
+      { what: 'play of the joint, motor held', value: phrase`${angle(play)}, ${byCalliper(moved)} at ${length(arm)} from its axis` },
     ],
     parts: [gear('pinion on the motor', s.pinion, pinionMaterial), gear('wheel on the joint', s.wheel, wheelMaterial)],
     before: [
@@ -49,14 +51,14 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
       `Gears of the ${where}: bolt the motor on loosely. Set the distance of the axes with a gauge plate of two pins: ${byCalliper(s.standard)} for teeth thinned for the backlash, ${byCalliper(s.apart)} for full teeth.`,
       `Set the backlash of the ${where}: lay a foil of ${byCalliper(s.gap)} between two flanks (paper is 0.1 mm), push the motor in until it is just held, and tighten crosswise. Draw the foil out. Turn the wheel by hand through its whole travel: it must turn freely everywhere, and nowhere more loosely than by a third of the backlash. A tight spot is a tooth or an axis that does not run true.`,
       phrase`Check that both faces overlap over the whole ${length(faceWidth)}, and that both axes are parallel: blacken some teeth with a pen, turn under a light brake, and look where they wear bright. The mark must lie over most of the face, not at one end.`,
-      phrase`Hold the motor of the ${where} and move the link: ${byCalliper(play * arm)} at ${length(arm)} from the axis is the backlash of the specification.`,
+      phrase`Hold the motor of the ${where} and move the link: ${byCalliper(moved)} at ${length(arm)} from the axis is the backlash of the specification.`,
       `Grease the teeth of the ${where} thinly, with a grease that the prints bear, and cover the pair.`,
     ],
     followUps: [
       {
         when: 'after a day',
         what: `gears of the ${where}`,
-        expect: `play of ${byCalliper(play * arm)} at the same place; more after the first walks means teeth that bed in: set the axes once again`,
+        expect: `play of ${byCalliper(moved)} at the same place; more after the first walks means teeth that bed in: set the axes once again`,
       },
       {
         when: 'after a week',

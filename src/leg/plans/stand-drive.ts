@@ -7,6 +7,7 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { type DriveKind, type DrivenJoint, driveKindOf, driveOf, jointWords, partOf } from '../numbers.js'
 import { drivePath, SECOND_STAGE } from '../second-stage.js'
 import { stageUnder } from '../what-if.js'
+import { shareOfTension } from '../workshop-lines.js'
 import { beltSetting } from './belt-setting.js'
 import { angle } from './bench.js'
 import { ownPlay } from './drive-facts.js'
@@ -121,7 +122,7 @@ export function beltPitch(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMea
     (n, which) => withNumber(n, path, at([pretensionLeft.low, pretensionLeft.high], which)),
     (prepared) => {
       const { pitchAt, pretension } = beltSetting(prepared, joint)
-      return new Quantity(pitchAt(pretension * beltShareLeft(prepared, joint, WEEK)), 'frequency')
+      return new Quantity(pitchAt(shareOfTension.si({ tension: pretension, share: beltShareLeft(prepared, joint, WEEK) })), 'frequency')
     },
   )
 }

@@ -10,6 +10,7 @@ import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { cautionsOf } from '../report/cautions.js'
 import { drivePath, SECOND_STAGE } from '../second-stage.js'
 import { stageUnder } from '../what-if.js'
+import { drumTorque, shareOfTension } from '../workshop-lines.js'
 import { angle, benchDrive, force, length, ratio } from './bench.js'
 import { couponKit } from './coupon-kit.js'
 import { withNumber } from './information.js'
@@ -76,7 +77,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
 function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
   const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
-  const torque = driveOf(x, joint, 'cord').pretension * benchDrive(legModel(x), joint).drumRadius
+  const torque = drumTorque.si({ pull: driveOf(x, joint, 'cord').pretension, radius: benchDrive(legModel(x), joint).drumRadius })
   const turned = joint === 'knee' && x.joints.knee.through !== undefined ? 'drum' : 'joint'
   return measurement(
     leg,
@@ -112,7 +113,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       corrects: `cords.${name}.pretensionLeft`,
     },
     (n, which) => withNumber(n, `cords.${name}.pretensionLeft`, pretensionLeft[which]),
-    (prepared) => force(driveOf(x, joint, 'cord').pretension * shareLeft(prepared, joint, WEEK)),
+    (prepared) => force(shareOfTension.si({ tension: driveOf(x, joint, 'cord').pretension, share: shareLeft(prepared, joint, WEEK) })),
   )
 }
 
@@ -133,7 +134,7 @@ function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
       corrects: path,
     },
     (n, which) => withNumber(n, path, band[which]),
-    (prepared) => force(retentionIn(prepared.x, joint).typical * breakingStrength),
+    (prepared) => force(shareOfTension.si({ tension: breakingStrength, share: retentionIn(prepared.x, joint).typical })),
   )
 }
 

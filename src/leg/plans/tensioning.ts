@@ -4,6 +4,7 @@ import type { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import { airNamed, type DrivenJoint, driveOf, type Joint, partOf, rangeOf } from '../numbers.js'
 import { SECOND_STAGE } from '../second-stage.js'
+import { screwTurns, tensionerMove } from '../workshop-lines.js'
 import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
 import type { CordCut } from './cut-list.js'
 import { throughGeometry } from './through-geometry.js'
@@ -130,6 +131,8 @@ export function tensionerSetting(leg: LegModel, { joint, workingLength }: CordCu
     span: benchDrive(leg, joint).span,
     centreDistance,
   })
+  const move = (one: number) => tensionerMove.si({ takeUp: one, gain })
+  const turns = (one: number) => count(screwTurns.si({ way: move(one), pitch }))
   const screw = powerScrew.si({
     force: pretension,
     meanDiameter: pitchDiameter,
@@ -143,13 +146,13 @@ export function tensionerSetting(leg: LegModel, { joint, workingLength }: CordCu
     joint,
     thread: tensioner.thread,
     pretension: force(pretension),
-    start: length(slack / gain),
-    set: length((slack + elastic) / gain),
-    end: length(total / gain),
+    start: length(move(slack)),
+    set: length(move(slack + elastic)),
+    end: length(move(total)),
     travel: length(tensioner.travel),
-    spare: length(tensioner.travel - total / gain),
-    turnsToStart: count(slack / gain / pitch),
-    turnsToSet: count(elastic / gain / pitch),
+    spare: length(tensioner.travel - move(total)),
+    turnsToStart: turns(slack),
+    turnsToSet: turns(elastic),
     tensionPerTurn: force(
       tensionPerScrewTurn.si({ lead: pitch, gain, workingLength: workingLength.si, axialRigidity: cord.axialRigidity }),
     ),

@@ -2,6 +2,7 @@ import { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
 import { SECOND_STAGE, type ThroughBelt } from '../second-stage.js'
+import { beltMass, shareOfTension } from '../workshop-lines.js'
 import { kilograms } from './assembly-steps.js'
 import { type BeltSetting, beltSetting } from './belt-setting.js'
 import { byRule, force, length } from './bench.js'
@@ -15,6 +16,7 @@ const percent = (x: number) => `${Math.round(100 * x)} %`
 export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork {
   const s = beltSetting(leg, SECOND_STAGE as DrivenJoint)
   const { adjustment, pretension } = through
+  const pitchLeft = (share: number) => s.pitchAt(shareOfTension.si({ tension: pretension, share }))
   const stated = leg.x.links.upper.length
   const off = Math.abs(s.set - stated)
   return {
@@ -34,7 +36,7 @@ export function throughBeltWork(leg: LegModel, through: ThroughBelt): DriveWork 
     followUps: (['after a day', 'after a week'] as const).map((when) => ({
       when,
       what: 'belt of the upper link',
-      expect: `a pitch near ${hertz(s.pitchAt(pretension))}. A year leaves ${percent(s.belt.pretensionLeft.low)} to ${percent(s.belt.pretensionLeft.high)} of its tension, a pitch of ${hertz(s.pitchAt(pretension * s.belt.pretensionLeft.low))} to ${hertz(s.pitchAt(pretension * s.belt.pretensionLeft.high))}`,
+      expect: `a pitch near ${hertz(s.pitchAt(pretension))}. A year leaves ${percent(s.belt.pretensionLeft.low)} to ${percent(s.belt.pretensionLeft.high)} of its tension, a pitch of ${hertz(pitchLeft(s.belt.pretensionLeft.low))} to ${hertz(pitchLeft(s.belt.pretensionLeft.high))}`,
     })),
     troubles: [
       {
@@ -59,7 +61,10 @@ const sizesOf = (
 ) => [
   { what: 'belt', value: phrase`${s.name}: pitch ${length(s.belt.pitch)}, ${s.belt.teeth} teeth, width ${length(s.belt.width)}, closed` },
   { what: 'length of the belt', value: shown(length(s.length)) },
-  { what: 'mass of the whole belt', value: shown(new Quantity(s.length * s.belt.massPerLength, 'mass')) },
+  {
+    what: 'mass of the whole belt',
+    value: shown(new Quantity(beltMass.si({ length: s.length, massPerLength: s.belt.massPerLength }), 'mass')),
+  },
   {
     what: 'pulley on the hip axis',
     value: phrase`${hipTeeth} teeth, pitch diameter ${length(hipTeeth > kneeTeeth ? s.large : s.small)}, of ${material}`,

@@ -3,6 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import { driveOf, hasCord, JOINTS, type Joint } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { caseState } from '../what-if.js'
+import { shareOfTension } from '../workshop-lines.js'
 import { force, length } from './bench.js'
 import type { CutList } from './cut-list.js'
 import type { PressStep } from './fastening-steps.js'
@@ -42,7 +43,9 @@ export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly Te
       shortest: length(cut.betweenEnds.si - slackAtAssembly),
       longest: length(cut.betweenEnds.si + Math.max(0, tensioner.spare.si)),
       beddingLoad: force(BEDDING * breakingStrength),
-      proofLoad: force(Math.min(PROOF * daily, MOST_PROOF * retentionIn(leg.x, joint).low * breakingStrength)),
+      proofLoad: force(
+        Math.min(PROOF * daily, MOST_PROOF * shareOfTension.si({ tension: breakingStrength, share: retentionIn(leg.x, joint).low })),
+      ),
     }
   })
 }
