@@ -38,6 +38,11 @@ describe('a leg of metal', () => {
     expect(cautions(metal)).not.toContain('prints')
     expect(cautions(printed)).toContain('soften prints')
   })
+  test('its strength is measured on the stock that its parts are cut from', () => {
+    const report = markdownReport(assess(read('shingle-leg-revised')))
+    expect(report).toContain('pull five bars cut from the stock of the part')
+    expect(report).not.toContain('from your printer')
+  })
   test('nor do its workshop sheets', () => {
     expect(ofPrints(assemblyText(assemblyPlan(metal)))).toEqual([])
     expect(ofPrints(standText(standPlan(metal)))).toEqual([])

@@ -65,7 +65,12 @@ export function casesSection(assessment: Assessment): Block {
     }),
   )
   const columns = HEAD.map((_, i) => inOneUnit(rows.map((cells) => cells[i])))
-  const shown = unitsInHead({ head: HEAD, rows: rows.map((_, k) => columns.map((column) => column[k] as string)) })
+  // A leg without cords and belts has no tensions.
+  const used = HEAD.map((_, i) => i).filter((i) => columns[i]!.some((cell) => cell !== 'none'))
+  const shown = unitsInHead({
+    head: used.map((i) => HEAD[i]!),
+    rows: rows.map((_, k) => used.map((i) => columns[i]![k]!)),
+  })
   return section('cases', 'Load cases', [
     points(cases.map(({ title, story }) => [{ text: `${title}.`, strong: true }, ` ${story}`])),
     text('The copper loss is part of the heat of a motor; its drag adds to it. Both stand in the calculation steps.'),

@@ -12,9 +12,22 @@ import type { NumberedSheet } from './sheet-sections.js'
 /** What a check is about, in words: the part and how it fails. */
 export const checkWords = ({ part, mode }: Pick<CheckResult, 'part' | 'mode'>): string => `${part} ${mode}`
 
-const WORDS = new Map(CHECKS.map((check) => [check.id, checkWords(check)]))
-/** A check by its id, in words. */
-export const checkNamed = (id: string): string => WORDS.get(id) ?? id
+const BY_ID = new Map(CHECKS.map((check) => [check.id, check]))
+/** From this many checks on, a list names their parts alone: of a drive that a leg does not have, how it could fail is of no use. */
+const MANY = 5
+/** Checks by their ids, in words: those of one part together. */
+export function checksNamed(ids: readonly string[]): string {
+  const modes = new Map<string, string[]>()
+  for (const id of ids) {
+    const { part, mode } = BY_ID.get(id) ?? { part: id, mode: '' }
+    modes.set(part, [...(modes.get(part) ?? []), mode])
+  }
+  const named = [...modes].map(([part, own]) => {
+    if (ids.length < MANY) return `${part} ${own.join(', or ')}`.trim()
+    return own.length === 1 ? part : `${part} (${own.length} checks)`
+  })
+  return named.join('; ')
+}
 
 /** Where a check stands in the ranking, as its reference. */
 export const rankOf = ({ checks }: Assessment, check: CheckResult): string => `K${checks.indexOf(check) + 1}`

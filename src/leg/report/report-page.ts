@@ -11,7 +11,7 @@ import { type Changes, changesOf } from './changes.js'
 import { changesSection, firstChange } from './changes-section.js'
 import { chartTable } from './chart-table.js'
 import { besides, chartsOf } from './charts.js'
-import { chainsSection, checkNamed, rankedSection } from './checks-section.js'
+import { chainsSection, checksNamed, rankedSection } from './checks-section.js'
 import { measurementText, priorsText, standing, verdictText } from './content.js'
 import { drawingPictures } from './drawing-pictures.js'
 import { specificationHash } from './hash.js'
@@ -73,7 +73,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
       sheet.steps,
       sheet.values,
       sheet.sources,
-      ...notEvaluatedBlocks(assessment, checkNamed),
+      ...notEvaluatedBlocks(assessment, checksNamed),
     ],
   }
 }

@@ -161,14 +161,12 @@ export const assumptionsSection = ({ requiredReserve, leg }: Assessment): Block 
   ])
 }
 
-/** Checks that were not evaluated, in words; those of one reason together. */
-export function notEvaluatedBlocks({ notEvaluated }: Assessment, nameOfCheck: (id: string) => string): Block[] {
+/** Checks that were not evaluated, in words; those of one reason and of one part together. */
+export function notEvaluatedBlocks({ notEvaluated }: Assessment, namesOf: (ids: readonly string[]) => string): Block[] {
   if (notEvaluated.length === 0) return []
   const byReason = new Map<string, string[]>()
-  for (const { id, why } of notEvaluated) byReason.set(why, [...(byReason.get(why) ?? []), nameOfCheck(id)])
+  for (const { id, why } of notEvaluated) byReason.set(why, [...(byReason.get(why) ?? []), id])
   return [
-    section('not-evaluated', 'Checks not evaluated', [
-      points([...byReason].map(([why, names]) => `${capital(why)}: ${names.join('; ')}.`)),
-    ]),
+    section('not-evaluated', 'Checks not evaluated', [points([...byReason].map(([why, ids]) => `${capital(why)}: ${namesOf(ids)}.`))]),
   ]
 }

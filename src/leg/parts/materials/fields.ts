@@ -11,7 +11,7 @@ export const found = (x: LegNumbers, name: string): Material =>
   materialOf(name, x.materials as Readonly<Record<string, OwnMaterial>> | undefined)
 
 /** Tests that replace properties of a print by values of one's own. */
-export const PULL = 'pull five bars of the material from your printer, lying and standing'
+const PULL = 'pull five bars of the material from your printer, lying and standing'
 const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
   modulus: 'bend a printed bar with known weights and measure its deflection',
   modulusConditionedRatio: 'bend a bar dry, and again after a month in its air',
@@ -30,6 +30,18 @@ const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
   strainLimit: 'bend a printed strip until it whitens or tears',
 }
 
+/** The same of a metal, whose parts are cut. */
+const PULL_METAL = 'pull five bars cut from the stock of the part, or take the certificate of its batch'
+const OF_METAL: { readonly [P in PropertyName]?: string } = {
+  modulus: 'bend a bar of the stock with known weights and measure its deflection',
+  frictionOnSteel: 'pull a weighted piece over steel with a spring balance',
+}
+/** The test that replaces a strength. */
+export const pulled = (material: Material): string => (isLayered(material) ? PULL : PULL_METAL)
+/** The test that replaces a property of a material. */
+const measuredBy = (material: Material, name: PropertyName): string =>
+  (isLayered(material) ? undefined : OF_METAL[name]) ?? MEASURED_BY[name] ?? pulled(material)
+
 /** A property of a material; absent where its record has none. */
 const propertyOf = (name: PropertyName, title: string): Value<number | undefined, 'material'> =>
   leaf(`material.${name}`, ['material'], {
@@ -40,7 +52,7 @@ const propertyOf = (name: PropertyName, title: string): Value<number | undefined
       const property = found(x, material)[name]
       return property === undefined || property.low >= property.high
         ? undefined
-        : { low: property.low, high: property.high, source: property.source, measuredBy: MEASURED_BY[name] ?? PULL }
+        : { low: property.low, high: property.high, source: property.source, measuredBy: measuredBy(found(x, material), name) }
     },
   })
 

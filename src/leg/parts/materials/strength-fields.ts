@@ -9,7 +9,7 @@ import {
 import { record, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { leaf, type Names, type Range, type Value } from '../../run/index.js'
-import { found, PULL } from './fields.js'
+import { found, pulled } from './fields.js'
 
 const HANG = 'hang a known weight on bars of the material for a month and log when they break'
 
@@ -26,7 +26,7 @@ function strengthLeaf(
   id: string,
   title: string,
   part: StrengthName,
-  measuredBy: string,
+  measuredBy: string | ((material: Material) => string),
   source: (material: Material) => { source: Range['source'] } | undefined,
   direction: LoadDirection = 'alongLayers',
   moisture: MoistureState = 'dry',
@@ -45,17 +45,18 @@ function strengthLeaf(
       const ends = [at(x, material, 'low'), at(x, material, 'high')]
       const [low, high] = [Math.min(...ends), Math.max(...ends)]
       const from = source(found(x, material))
-      return low < high && from !== undefined ? { low, high, source: from.source, measuredBy } : undefined
+      const test = typeof measuredBy === 'string' ? measuredBy : measuredBy(found(x, material))
+      return low < high && from !== undefined ? { low, high, source: from.source, measuredBy: test } : undefined
     },
   })
 }
 
 /** Strength along the layers, dry, at room temperature: yield of metals, tensile strength otherwise. */
-export const strength = strengthLeaf('material.strength', 'strength of –', 'strength', PULL, (m) =>
+export const strength = strengthLeaf('material.strength', 'strength of –', 'strength', pulled, (m) =>
   m.family === 'metal' ? m.yieldStrength : m.tensileStrength,
 )
 const share = (direction: LoadDirection, title: string) =>
-  strengthLeaf(`material.share.${direction}`, title, 'direction', PULL, (m) => m.acrossLayersRatio ?? m.yieldStrength, direction)
+  strengthLeaf(`material.share.${direction}`, title, 'direction', pulled, (m) => m.acrossLayersRatio ?? m.yieldStrength, direction)
 /** Share of it in a direction. */
 export const directionShare = {
   alongLayers: share('alongLayers', 'strength of – along the layers, as a share'),

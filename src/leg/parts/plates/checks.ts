@@ -18,7 +18,7 @@ const mountRise = value('plate.mountRise', ['joint', 'event', 'air'], (use) =>
   use.run(riseAbove, { temperature: use(heat).mount, air: use(airTemperature) }),
 )
 /** Temperature up to which a plate carries its motor. */
-const allowableTemperature = value('plate.allowableTemperature', ['plate'], (use) => {
+export const allowableTemperature = value('plate.allowableTemperature', ['plate'], (use) => {
   const material = use(plate.material)
   const limit = use.at(softening, { material })
   return use.at(atTransition, { material }) ? use.run(belowLimit, { limit, margin: use(transitionMargin) }) : limit
