@@ -63,7 +63,7 @@ export class Figure {
     })
   }
 
-  /** Results as lines of small text, the last that a drawing says: a page that has them in its table leaves them out. */
+  /** Sentences of the description and results as lines of small text, the last that a drawing says: a page that has them beside it leaves them out. */
   results(lines: readonly string[]): this {
     const items: Item[] = []
     let height = 0

@@ -68,6 +68,17 @@ describe('drawings of belts, gears and outputs', () => {
     expect(limit('mudflat')).toBe('the plate softens above')
   })
 
+  test('the limit of a plate in its drawings is that of its check: of a print below its softening', () => {
+    const verdict = assess(read('mudflat'))
+    const check = verdict.checks.find(({ id, joint }) => id === 'motor.plate' && joint === 'hip')!
+    const [heat, plate] = legDrawings(verdict, { only: ['heat-hip', 'plate-heat-hip'] })
+    const [ofHeat, ofPlate] = [rows(heat!), rows(plate!)]
+    const limit = Number(ofHeat.get('air')) + check.capacity.in('K')
+    expect(Number(ofHeat.get('limit of the mounting face and plate at the ring'))).toBeCloseTo(limit, 6)
+    expect(Number(ofPlate.get('limit of the plate'))).toBeCloseTo(limit, 6)
+    expect(Number(ofPlate.get('the plate softens above'))).toBeGreaterThan(limit)
+  })
+
   test('teeth of a drawn gear are as wide as a calliper reads over them, and their tips on the tip circle', () => {
     const s = gearSetting(benchLeg(geared), 'knee')
     for (const one of [s.pinion, s.wheel]) {

@@ -21,7 +21,8 @@ test.each([
   for (const { part, mode } of own) expect(rows).toContain(`${part}: ${mode}`)
   expect(description).toContain('press the upper link together')
   const leaf = drawings.find(({ id }) => id === 'leg')!
-  expect(leaf.svg).toContain(leg === beltRevised ? 'knee pulley Ø76.4' : 'knee drum Ø65.6')
+  for (const words of leg === beltRevised ? ['pulley on the knee', 'Ø76.4'] : ['drum on the knee', 'Ø65.6'])
+    expect(leaf.svg).toContain(words)
 })
 
 test('sizes of the drawing are those of the document', () => {

@@ -37,8 +37,7 @@ export function beltDriveDrawing(facts: Facts, joint: DrivenJoint): Drawing | un
   const way = `Move the motor in to ${plain(1000 * (stated - adjustment), 4)} mm to lay the belt on. It lies straight at ${plain(1000 * s.straight, 5)} mm, and has its tension at ${plain(1000 * s.set, 5)} mm.`
   const sound = `A plucked span of ${plain(1000 * s.span, 4)} mm sounds ${plain(pitch, 4)} Hz at ${plain(s.pretension, 4)} N. ${plain(s.sideForce, 3)} N across its middle deflect it by ${plain(1000 * s.deflection, 3)} mm.`
   figure.text('Pitch circles; dash-two-dots: the small pulley at both ends of its adjustment. The place of the motor is assumed.')
-  figure.text(way).text(sound)
-  figure.results(resultLines(facts, CHECKS, joint))
+  figure.results([way, sound, ...resultLines(facts, CHECKS, joint)])
   figure
     .say(way, sound, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
     .rows(

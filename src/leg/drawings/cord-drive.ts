@@ -38,16 +38,15 @@ export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefine
   figure.view(driveFront(s))
   const senses = windingSense(s)
   figure.text(
-    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. How far the posts stand inside the rim is assumed. ${senses}`,
+    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. How far the posts stand inside the rim is assumed.`,
   )
   if (s.turning === 'drum')
     figure.text('The drum turns on the hip axis and carries the crank of the rod. Its angles are those of the crank, from straight down.')
   if (joint === 'hip' || s.turning === 'drum') figure.text('The place of the pinion above the hip is assumed.')
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
-  figure.text(exits)
   tensionerBars(figure, facts, cordCut(facts.leg, joint, 0))
-  figure.results(resultLines(facts, CHECKS, joint))
+  figure.results([senses, exits, ...resultLines(facts, CHECKS, joint)])
   figure
     .say(senses, exits, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
     .rows(

@@ -11,7 +11,7 @@ export function drawAlong(view: View, { along, alongText, knee, joints }: Scene,
   spots.set('along', [knee[0] / 2, knee[1] / 2])
   view.label(
     polar(knee, along.knee, -0.6),
-    [`knee ${along.kind === 'belt' ? 'pulley' : 'drum'} Ø${plain(2 * along.knee, 3)}`, ...alongText],
+    [`${along.kind === 'belt' ? 'pulley' : 'drum'} on the knee`, `Ø${plain(2 * along.knee, 3)}`, ...alongText],
     {
       ink: 'move',
     },

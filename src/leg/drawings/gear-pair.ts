@@ -31,8 +31,8 @@ export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | und
   figure.view(circles(s, facts.mm(canDiameter, { joint })))
   figure.view(mesh(s, 1000 * module, 1000 * backlash))
   const axes = `Axes at ${plain(1000 * s.standard, 5)} mm for teeth that are thinned for the backlash, as drawn, and at ${plain(1000 * s.apart, 5)} mm for full teeth. A foil of ${plain(1000 * s.gap, 3)} mm fits between two flanks.`
-  figure.text(axes).text('Dash-dots: pitch circles. The place of the pinion above the wheel is assumed; fillets at the roots are left out.')
-  figure.results(resultLines(facts, CHECKS, joint))
+  figure.text('Dash-dots: pitch circles. The place of the pinion above the wheel is assumed; fillets at the roots are left out.')
+  figure.results([axes, ...resultLines(facts, CHECKS, joint)])
   const gear = (what: string, one: GearSizes) => [
     amount(`teeth of the ${what}`, one.teeth, '', 'document'),
     length(`pitch diameter of the ${what}`, 1000 * one.pitch, 'geometry'),

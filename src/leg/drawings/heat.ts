@@ -1,10 +1,9 @@
 import { barBlock, type Drawing, Figure, plain } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
-import { softening } from '../parts/materials/values.js'
 import * as motor from '../parts/motors/fields.js'
 import { heat } from '../parts/motors/heat.js'
-import * as plate from '../parts/plates/fields.js'
+import { allowableTemperature } from '../parts/plates/checks.js'
 import { type Facts, resultSentence } from './facts.js'
 import type { Names } from './leg-values.js'
 import { hasMotor } from './present.js'
@@ -79,11 +78,10 @@ function stationsOf(
   air: number,
 ) {
   const limit = (kelvin: number) => celsius(kelvin)
-  const material = facts.get(plate.material, at)
-  const soft = facts.calculation.get(softening, { material } as never)
+  const allowed = facts.get(allowableTemperature, at)
   return [
     { name: 'winding, hottest phase', at: celsius(state.winding), limit: limit(facts.get(motor.windingLimit, at)) },
-    { name: 'mounting face and plate at the ring', at: celsius(state.mount), limit: Number.isFinite(soft) ? limit(soft) : undefined },
+    { name: 'mounting face and plate at the ring', at: celsius(state.mount), limit: Number.isFinite(allowed) ? limit(allowed) : undefined },
     { name: 'can and magnets', at: celsius(state.can), limit: limit(facts.get(motor.magnetLimit, at)) },
     { name: 'air', at: air, limit: undefined },
   ]

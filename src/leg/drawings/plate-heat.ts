@@ -7,6 +7,7 @@ import { airTemperature } from '../parts/load/fields.js'
 import { softening } from '../parts/materials/values.js'
 import * as motor from '../parts/motors/fields.js'
 import { heat } from '../parts/motors/heat.js'
+import { allowableTemperature } from '../parts/plates/checks.js'
 import * as plate from '../parts/plates/fields.js'
 import { plateProfile } from '../parts/plates/profile.js'
 import { type Facts, resultSentence } from './facts.js'
@@ -60,19 +61,19 @@ function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: Check
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** Whether a limit is too far above the hottest point of a plate to be drawn with it. */
-const isBeyond = (soft: number, face: readonly Point[], air: number) =>
-  Number.isFinite(soft) && soft - air > FAR * (Math.max(...face.map(([, y]) => y)) - air)
+const isBeyond = (allowed: number, face: readonly Point[], air: number) =>
+  Number.isFinite(allowed) && allowed - air > FAR * (Math.max(...face.map(([, y]) => y)) - air)
 
 /** The plot of a plate: its faces, the limit of its material, the edge of the motor and its bolts. */
-function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: number): Plot {
+function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, allowed: number): Plot {
   const { motorFace, freeFace } = profileOf(facts, at)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
   const bolt = boltRadius(facts, at.joint)
   const top = Math.max(...motorFace.map(([, y]) => y))
   const rim = motorFace.at(-1)![0]
   const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < ALIKE * (top - air))
-  const shown = Number.isFinite(soft) && !isBeyond(soft, motorFace, air)
-  const high = (shown ? Math.max(top, soft) : top) + 3
+  const shown = Number.isFinite(allowed) && !isBeyond(allowed, motorFace, air)
+  const high = (shown ? Math.max(top, allowed) : top) + 3
   const upright = (x: number, label: string, labelAt: number): Curve => ({
     points: [
       [x, air],
@@ -84,11 +85,11 @@ function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, soft: 
   })
   const limit: Curve = {
     points: [
-      [0, soft],
-      [rim, soft],
+      [0, allowed],
+      [rim, allowed],
     ],
     line: 'bad',
-    label: [`plate ${beyondLimit(facts, at)}`, `above ${plain(soft, 3)} °C`],
+    label: ['limit of the plate', `${plain(allowed, 3)} °C`],
     ink: 'bad',
   }
   const labelAt = (points: readonly Point[], part: number) => points[Math.floor(points.length * part)]!
@@ -122,12 +123,14 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
   if (state.unsettled !== undefined || !(celsius(state.mount) > air)) return withoutProfile(facts, figure, joint, worst, state.unsettled)
   const { motorFace, ring } = profileOf(facts, at)
   const soft = celsius(facts.calculation.get(softening, { material: facts.get(plate.material, at) } as never))
+  // What the check allows: of a print less than its softening.
+  const allowed = celsius(facts.get(allowableTemperature, at))
   const held = facts.tried(heldFor, at) !== undefined
   figure.text(
     `${worst.caseTitle}.${held ? ' Drawn as after a long time: while the motor is held, the plate is cooler far from it.' : ''} The radius is that of the round plate of equal area. The heat flow is assumed to be uniform over the ring of the motor; a metal base lowers the peak.`,
   )
-  figure.block(`Temperature of the ${body}`, (y) => plotBlock(plotOf(facts, at, air, soft), y))
-  if (isBeyond(soft, motorFace, air)) figure.text(`The plate ${beyondLimit(facts, at)} above ${plain(soft, 3)} °C, beyond the plot.`)
+  figure.block(`Temperature of the ${body}`, (y) => plotBlock(plotOf(facts, at, air, allowed), y))
+  if (isBeyond(allowed, motorFace, air)) figure.text(`The limit of the plate is ${plain(allowed, 3)} °C, beyond the plot.`)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
   const [edge, [rim, atRim]] = [valueAt(motorFace, outer), motorFace.at(-1)!]
   figure
@@ -143,6 +146,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
       amount(`${body} at the rim`, atRim, '°C'),
       length('radius of the rim', rim, 'geometry'),
       amount('air', air, '°C', 'document'),
+      ...(Number.isFinite(allowed) ? [amount('limit of the plate', allowed, '°C')] : []),
       ...(Number.isFinite(soft) ? [amount(`the plate ${beyondLimit(facts, at)} above`, soft, '°C', 'standard')] : []),
       ...facts.checks(CHECKS, joint).map(checked),
     )

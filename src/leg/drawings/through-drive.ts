@@ -35,16 +35,14 @@ export function throughDriveDrawing(facts: Facts): Drawing | undefined {
     facts.get(stiffnessAtRest, at) ?? 0,
   ]
   const figure = new Figure({ id: 'through-drive', title: `${name}, seen from the robot’s left`, ...answerOf(name, facts.worst(ids)) })
-  if (through.kind === 'belt') belt(figure, facts, through, s, link)
-  else cord(figure, facts)
+  const said = through.kind === 'belt' ? belt(figure, facts, through, s, link) : cord(figure, facts)
   const turned = s.kind === 'belt' ? 'pulley' : 'drum'
   const turns = `The ${turned} on the hip axis turns with the hip, and ${plain(facts.get(ratio, at), 4)} times as far as the knee${n < 0 ? ', against it' : ''}.`
   const squeeze = `Both spans press the upper link together with ${plain(rest, 4)} N at rest, on the shelf too.`
   drumTravel(figure, facts, turned)
-  figure.text(turns).text(squeeze)
-  figure.results(resultLines(facts, ids))
+  figure.results([...said, turns, squeeze, ...resultLines(facts, ids)])
   figure
-    .say(turns, squeeze, ...facts.checks(ids).slice(0, 1).map(resultSentence))
+    .say(...said, turns, squeeze, ...facts.checks(ids).slice(0, 1).map(resultSentence))
     .rows(
       length(`radius of the ${turned} on the hip axis`, s.hip, 'geometry'),
       length(`radius of the ${turned} on the knee`, s.knee, 'geometry'),
@@ -59,7 +57,13 @@ export function throughDriveDrawing(facts: Facts): Drawing | undefined {
   return figure.done()
 }
 
-function belt(figure: Figure, facts: Facts, { adjustment, hipTeeth, kneeTeeth }: ThroughBelt, s: SceneAlong, link: number): void {
+function belt(
+  figure: Figure,
+  facts: Facts,
+  { adjustment, hipTeeth, kneeTeeth }: ThroughBelt,
+  s: SceneAlong,
+  link: number,
+): readonly string[] {
   const setting = beltSetting(facts.leg, SECOND)
   const { belt: own, pretension, set, straight } = setting
   const sizes = { hip: s.hip, knee: s.knee, link, adjustment: 1000 * adjustment, hipTeeth, kneeTeeth }
@@ -68,52 +72,48 @@ function belt(figure: Figure, facts: Facts, { adjustment, hipTeeth, kneeTeeth }:
   figure.text(
     'Pitch circles. Dash-two-dots: the knee pulley at both ends of its adjustment. Dashed circle: what the motor turns on the hip axis.',
   )
-  figure
-    .text(way)
-    .say(way)
-    .rows(
-      amount('teeth of the pulley on the hip axis', hipTeeth, '', 'document'),
-      amount('teeth of the pulley on the knee', kneeTeeth, '', 'document'),
-      amount('teeth of the belt', own.teeth, '', 'document'),
-      length('pitch of the belt', 1000 * own.pitch),
-      length('width of the belt', 1000 * own.width),
-      length('length of the belt', 1000 * setting.length, 'geometry'),
-      length('hip to knee, belt straight', 1000 * straight, 'geometry'),
-      length('hip to knee, tensioned', 1000 * set, 'geometry'),
-      length('adjustment either way', sizes.adjustment),
-      length('free span', 1000 * setting.span, 'geometry'),
-      amount('tension of each span', pretension, 'N', 'document'),
-      amount('pitch of a plucked span', setting.pitchAt(pretension), 'Hz', 'geometry'),
-    )
+  figure.rows(
+    amount('teeth of the pulley on the hip axis', hipTeeth, '', 'document'),
+    amount('teeth of the pulley on the knee', kneeTeeth, '', 'document'),
+    amount('teeth of the belt', own.teeth, '', 'document'),
+    length('pitch of the belt', 1000 * own.pitch),
+    length('width of the belt', 1000 * own.width),
+    length('length of the belt', 1000 * setting.length, 'geometry'),
+    length('hip to knee, belt straight', 1000 * straight, 'geometry'),
+    length('hip to knee, tensioned', 1000 * set, 'geometry'),
+    length('adjustment either way', sizes.adjustment),
+    length('free span', 1000 * setting.span, 'geometry'),
+    amount('tension of each span', pretension, 'N', 'document'),
+    amount('pitch of a plucked span', setting.pitchAt(pretension), 'Hz', 'geometry'),
+  )
+  return [way]
 }
 
-function cord(figure: Figure, facts: Facts): void {
+function cord(figure: Figure, facts: Facts): readonly string[] {
   const s = driveSizes(facts, SECOND)
   figure.view(driveFront(s))
   const sense = windingSense(s)
   figure.text(
-    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. Dashed circle: what the motor turns on the hip axis. ${sense}`,
+    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. Dashed circle: what the motor turns on the hip axis.`,
   )
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the hip drum over the travel. If the grooves of the knee drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel.`
-  figure.text(exits)
   tensionerBars(figure, facts, cordCut(facts.leg, SECOND, 0))
-  figure
-    .say(sense, exits)
-    .rows(
-      length('cord diameter', s.cord),
-      length('hip drum, bottom of the groove', 2 * s.pinion - s.cord, 'geometry'),
-      length('knee drum, bottom of the groove', 2 * s.drum - s.cord, 'geometry'),
-      amount('turns on the hip drum', s.turns, '', 'geometry'),
-      length('length of the hip drum', s.pinionLength),
-      length('groove pitch', s.pitch),
-      length('bore of the knee drum', s.bore),
-      word('cord on the hip drum', s.clamped ? 'clamped in the middle' : 'held by friction'),
-      length('free span', s.span, 'geometry'),
-      angle('wrap of each branch on the knee drum at mid travel', s.branch, 'geometry'),
-      angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
-      length('walk along the hip drum', s.walk, 'geometry'),
-      angle('exit angle at the ends of travel', s.exit, 'geometry'),
-      length('anchor post', s.post),
-    )
+  figure.rows(
+    length('cord diameter', s.cord),
+    length('hip drum, bottom of the groove', 2 * s.pinion - s.cord, 'geometry'),
+    length('knee drum, bottom of the groove', 2 * s.drum - s.cord, 'geometry'),
+    amount('turns on the hip drum', s.turns, '', 'geometry'),
+    length('length of the hip drum', s.pinionLength),
+    length('groove pitch', s.pitch),
+    length('bore of the knee drum', s.bore),
+    word('cord on the hip drum', s.clamped ? 'clamped in the middle' : 'held by friction'),
+    length('free span', s.span, 'geometry'),
+    angle('wrap of each branch on the knee drum at mid travel', s.branch, 'geometry'),
+    angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
+    length('walk along the hip drum', s.walk, 'geometry'),
+    angle('exit angle at the ends of travel', s.exit, 'geometry'),
+    length('anchor post', s.post),
+  )
+  return [sense, exits]
 }
