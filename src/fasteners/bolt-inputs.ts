@@ -38,6 +38,16 @@ export const CLAMP_LOAD = {
   clampLoad: { kind: 'force', min: 0 },
 } as const
 
+/** A joint that is pressed. */
+export const PRESSED = {
+  /** Clamp load left at that time and temperature. */
+  clampLoad: { kind: 'force', above: 0 },
+} as const
+/** A joint that is bent. */
+export const BENT = {
+  /** Bending moment. */
+  moment: { kind: 'torque', min: 0 },
+} as const
 export const CLAMP_LOAD_LEFT = {
   /** Clamp load left at that time and temperature. */
   clampLoad: { kind: 'force', min: 0 },

@@ -66,6 +66,7 @@ export * from './member-stiffness.js'
 export * from './member-stiffness-fit.js'
 export * from './prying.js'
 export * from './ring-joint.js'
+export * from './ring-pressure.js'
 export * from './tilted-seat.js'
 
 // Clamp load over months

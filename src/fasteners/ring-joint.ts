@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { bracketRoot } from '../numeric/index.js'
-import { CLAMP_LOAD_LEFT, FACE_FRICTION, TOUCHING_RING } from './bolt-inputs.js'
+import { BENT, CLAMP_LOAD_LEFT, FACE_FRICTION, PRESSED, TOUCHING_RING } from './bolt-inputs.js'
 import { frictionFaceTorque } from './friction-drive.js'
 
 /**
@@ -65,8 +65,7 @@ const LEAST_CONTACT = 1e-3
 /** Tilt and gap of a thin sleeve under a clamp load and a bending moment, closed or gaping. */
 export const sleeveJointTilt = /* @__PURE__ */ formula('fasteners.sleeveJointTilt', {
   inputs: {
-    /** Clamp load left at that time and temperature. */
-    clampLoad: { kind: 'force', above: 0 },
+    ...PRESSED,
     /** Mean radius of the sleeve. */
     radius: { kind: 'length', above: 0 },
     /** Wall thickness. */
@@ -75,8 +74,7 @@ export const sleeveJointTilt = /* @__PURE__ */ formula('fasteners.sleeveJointTil
     length: { kind: 'length', above: 0 },
     /** Modulus at its temperature and for the duration of the load. */
     modulus: { kind: 'modulus', above: 0 },
-    /** Bending moment. */
-    moment: { kind: 'torque', min: 0 },
+    ...BENT,
   },
   output: {
     /** Moment at which the joint begins to gape. */

@@ -46,7 +46,43 @@ describe('the heath carrier, dropped, its rod beside the links (oracles/leg-rod-
     }
     expect(off(tightened('shaftStack.tightening', 'stand').demand, hand.stack.tightening)).toBeLessThan(1e-8)
     expect(tightened('shaftStack.tightening', 'stand').capacity).toBe(640e6)
-    expect(off(tightened('shaftStack.crush', 'walk').demand, hand.stack.crush)).toBeLessThan(1e-8)
+  })
+
+  /** Pressure at the edge of the ring of 26 by 12.5 mm: strips across it that only push, their lift found by halving. */
+  const atEdge = (force: number, moment: number) => {
+    const [outer, inner, n] = [13e-3, 6.25e-3, 20_000]
+    const strips = Array.from({ length: n }, (_, i) => {
+      const height = outer * ((2 * (i + 0.5)) / n - 1)
+      const chord = (radius: number) => 2 * Math.sqrt(Math.max(0, radius ** 2 - height ** 2))
+      return { height, area: ((chord(outer) - chord(inner)) * 2 * outer) / n }
+    })
+    const sums = (lift: number) => {
+      let [pushes, turns] = [0, 0]
+      for (const { height, area } of strips) {
+        const one = Math.max(0, height - lift) * area
+        pushes += one
+        turns += one * height
+      }
+      return { pushes, turns }
+    }
+    let [low, high] = [-1e4 * outer, 0.999 * outer]
+    for (let i = 0; i < 100; i++) {
+      const middle = (low + high) / 2
+      const { pushes, turns } = sums(middle)
+      if (turns / pushes > moment / force) high = middle
+      else low = middle
+    }
+    return (force * (outer - low)) / sums(low).pushes
+  }
+  test.each(['walk', 'drop'] as const)('what clamp load and bending press at the edge of the ring: %s', (load) => {
+    const all = comparisonsOf(calculation, CHECKS, [load])
+    const of = (id: string) => compare(calculation, all.find(({ check }) => check.id === id)!) as { demand: number; capacity: number }
+    const own = of(load === 'walk' ? 'shaftStack.crush' : 'shaftStack.edge')
+    const moment = of('shaftStack.gape').demand
+    const full = hand.stack.crush * Math.PI * (13e-3 ** 2 - 6.25e-3 ** 2)
+    const expected = Math.max(atEdge(full, moment), atEdge(0.55 * full, moment))
+    expect(expected / hand.stack.crush).toBeGreaterThan(1.05)
+    expect(off(own.demand, expected)).toBeLessThan(1e-4)
   })
 
   test('the shaft in its stack bears preload, bending, half the torque of its nut, and of a flat that of the drive (VDI 2230-1 for the half)', () => {

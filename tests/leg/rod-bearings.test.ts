@@ -133,7 +133,7 @@ describe('plans of a rod on bearings', () => {
     ])
     expect(plan.shopping.find(({ remark }) => remark.startsWith('cap of the bearing'))?.size).toBe('M3, class 8.8')
     expect(bought(assemblyPlan(singleBearings))).toContain(
-      '1 4x4 x 14 mm, stack on the hip shaft: one that drum and link share, or one more',
+      '2 4x4 x 14 mm, stack on the hip shaft: one for drum and link each, or one that both share and a spare',
     )
   })
   test('seats, caps and the nut of the stack stand in the order of work', () => {

@@ -77,6 +77,16 @@ describe('the assembly plan', () => {
   test('cuts, lays and tensions the cord along the upper link', () => {
     const plan = assemblyPlan(cordKnee)
     expect(plan.shopping.some(({ remark }) => remark.includes('drum of the cord along the upper link'))).toBe(true)
+    // The drum on the hip axis is of the material of that on the knee, or of its own.
+    const filament = (leg: typeof cordKnee, size: string) =>
+      assemblyPlan(leg).shopping.find((line) => line.item === 'filament' && line.size === size)?.remark
+    expect(filament(cordKnee, 'PC')).toContain('drum of that cord on the hip axis')
+    const own = assemblyPlan(withFields(cordKnee, { 'joints.knee.through.hipDrum.material': 'aluminium 6061-T6' })).shopping
+    expect(own.find(({ remark }) => remark.includes('drum of that cord on the hip axis'))).toMatchObject({
+      item: 'stock',
+      size: 'aluminium 6061-T6, round bar of 53.6 mm, 16 mm long',
+    })
+    expect(() => withFields(cordKnee, { 'joints.knee.through.hipDrum.material': 'unobtainium' })).toThrow(/hipDrum.material/)
     const work = plan.drives.find(({ kind }) => kind === 'cordAlongLink')!
     const value = (what: string) => work.sizes.find((size) => size.what === what)!.value
     expect(value('spans')).toBe('crossed')

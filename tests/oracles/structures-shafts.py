@@ -177,6 +177,29 @@ tip = linprog(-np.concatenate([10e-3 * np.cos(angle)]), A_eq=np.ones((1, 360)), 
 out["ring"]["tips"] = digits(-tip.fun, 6)
 
 
+# Pressure at the edge of that ring: cells on a grid that only push, their lift and tilt found by the balance of force and moment.
+def edge_pressure(force, moment, outer, inner, n=4000):
+    at = (np.arange(n) + 0.5) / n * 2 - 1
+    x, y = np.meshgrid(at * outer, at * outer)
+    inside = (x * x + y * y <= outer * outer) & (x * x + y * y >= inner * inner)
+    # Cells in one row press alike: their number times their area.
+    rows = inside.sum(axis=1) * (2 * outer / n) ** 2
+    if moment == 0:
+        return force / rows.sum()
+    height = at * outer
+
+    def tilt_for(lift):
+        """Moment over force of a pressure max(0, height - lift)."""
+        p = np.maximum(0, height - lift) * rows
+        return float(np.sum(p * height) / np.sum(p))
+
+    lift = brentq(lambda c: tilt_for(c) - moment / force, -1e3 * outer, 0.999 * outer, xtol=1e-15)
+    p = np.maximum(0, height - lift) * rows
+    return force / float(np.sum(p)) * (outer - lift)
+
+
+out["edge"] = {str(m): digits(edge_pressure(1200, m, 10e-3, 5e-3) / 1e6, 4) for m in (0, 2, 7, 10)}
+
 # Thin sleeve: a million springs round the ring that only push.
 def sleeve(F, radius, wall, length, E, M, n=1_000_000):
     x = np.cos((np.arange(n) + 0.5) * 2 * np.pi / n) * radius

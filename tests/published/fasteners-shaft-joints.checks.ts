@@ -1,11 +1,13 @@
-import { bearingCocking, capCocking, ringJoint, rodCocking, sleeveJointTilt } from '../../src/fasteners/index.js'
+import { bearingCocking, capCocking, ringEdgePressure, ringJoint, rodCocking, sleeveJointTilt } from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
 import oracle from '../oracles/structures-shafts.json' with { type: 'json' }
 import { type Check, printed, published } from './harness.js'
 
 const by = (model: string): Source => ({ level: 'computed', where: `${model}: tests/oracles/structures-shafts.py` })
 const springs = by('springs round a ring that only push')
-const { ring, sleeve, cocking } = oracle
+const { ring, sleeve, cocking, edge } = oracle
+const EDGE_RING = { clampLoad: '1200 N', outerDiameter: '20 mm', innerDiameter: '10 mm' } as const
+const cells = by('cells on a grid that only push')
 
 export const checks: Check[] = [
   ...published(ringJoint, {
@@ -19,6 +21,28 @@ export const checks: Check[] = [
     },
     source: by('pressure over cells; contact forces by linear programme'),
   }),
+  ...published(
+    ringEdgePressure,
+    {
+      what: '1200 N on a ring of 20 by 10 mm, closed',
+      given: { ...EDGE_RING, moment: '2 N m' },
+      gives: { meanPressure: printed(edge['0'], 'MPa'), edgePressure: printed(edge['2'], 'MPa'), state: 'closed' },
+      source: cells,
+    },
+    {
+      what: 'gaping',
+      given: { ...EDGE_RING, moment: '7 N m' },
+      gives: { edgePressure: printed(edge['7'], 'MPa'), state: 'gaping' },
+      source: cells,
+    },
+    { what: 'near tipping', given: { ...EDGE_RING, moment: '10 N m' }, gives: { edgePressure: printed(edge['10'], 'MPa') }, source: cells },
+    {
+      what: 'beyond its edge',
+      given: { ...EDGE_RING, moment: '12 N m' },
+      gives: { state: 'tips' },
+      source: by('the clamp load on the very edge'),
+    },
+  ),
   ...published(
     sleeveJointTilt,
     {

@@ -17,6 +17,7 @@ const CHECKS = [
   'shaftStack.flat',
   'shaftStack.tightening',
   'shaftStack.crush',
+  'shaftStack.edge',
   'shaftStack.shaft',
   'bearing.static',
   'bearing.life',

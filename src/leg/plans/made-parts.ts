@@ -99,7 +99,14 @@ function turned(shop: Shop): MadePart[] {
   const through = beltOrCordOf(x)
   const second = SECOND_STAGE as Joint
   const along = () => {
-    if (through?.kind === 'cord') return [drum(second, 'drum of the cord along the upper link')]
+    if (through?.kind === 'cord') {
+      const { hipDrum, kneeDrum } = through
+      const onHip = SHAPES.round({ radius: leg.drives[second].pinionRadius, length: hipDrum.length, bore: 0 })
+      return [
+        drum(second, 'drum of the cord along the upper link'),
+        made(shop, 'drum of that cord on the hip axis', hipDrum.material ?? kneeDrum.material, onHip),
+      ]
+    }
     if (through === undefined) return []
     const { belt, small, large } = beltSetting(leg, second)
     return [small, large].flatMap((one) => pulley('pulley along the upper link', through.material, one / 2, belt.width))

@@ -46,8 +46,8 @@ export function pivotLines(x: LegNumbers): ShoppingLine[] {
           {
             item: 'parallel key',
             size: phrase`${key.size} x ${new Quantity(key.length, 'length')}`,
-            quantity: '1',
-            remark: 'stack on the hip shaft: one that drum and link share, or one more',
+            quantity: '2',
+            remark: 'stack on the hip shaft: one for drum and link each, or one that both share and a spare',
           },
         ]),
   ]

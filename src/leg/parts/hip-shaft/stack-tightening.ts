@@ -1,11 +1,9 @@
-import { drilledBolt, headBearing, preloadFromTorque, tighteningTorque } from '../../../fasteners/index.js'
+import { drilledBolt, preloadFromTorque, tighteningTorque } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
 import { type Use, value } from '../../run/index.js'
-import { airTemperature, day } from '../load/fields.js'
-import { allowableStress } from '../materials/values.js'
 import * as shaft from './fields.js'
 import { yieldStrength } from './shaft.js'
-import { innerDiameter, material, nut, tighteningTorque as nutTorque, outerDiameter } from './stack-fields.js'
+import { nut, tighteningTorque as nutTorque } from './stack-fields.js'
 
 const onShaft = (use: Use<never>) => {
   const friction = use(shaft.innerFriction)
@@ -41,25 +39,9 @@ const stress = value('stack.shaftStress', [], (use) => {
     torque: use(nutTwist),
   }).vonMises
 })
-/** Pressure that the ring bears for a day: the clamp load fades as it creeps, so that its first day decides. */
-const allowed = value('stack.pressureAllowed', ['event', 'air'], (use) =>
-  allowableStress(use, use(material), { direction: 'alongLayers', temperature: use(airTemperature), duration: use(day) }),
-)
-const pressure = value(
-  'stack.pressure',
-  ['event', 'air'],
-  (use) =>
-    use.run(headBearing, {
-      force: use(stackPreload),
-      bearingDiameter: use(outerDiameter),
-      holeDiameter: use(innerDiameter),
-      allowablePressure: use(allowed),
-    }).pressure,
-)
-
 const STACK = { kind: 'stress', scope: 'leg' } as const
 
-/** What a nut that is tightened too hard does to shaft and stack. */
+/** What a nut that is tightened too hard does to the shaft. */
 export const stackTighteningChecks: readonly Check[] = [
   {
     id: 'shaftStack.tightening',
@@ -73,18 +55,5 @@ export const stackTighteningChecks: readonly Check[] = [
     demandIs: 'the von Mises stress of preload and torque, in the ring that drilling leaves of the shaft',
     capacityIs: 'the yield strength of its property class',
     remedy: 'less tightening torque, a thicker shaft, or a higher property class',
-  },
-  {
-    id: 'shaftStack.crush',
-    ...STACK,
-    part: 'stack on the hip shaft',
-    mode: 'is crushed under its clamp load',
-    consequence: 'fails to work',
-    when: ['walks', 'repeats'],
-    demand: pressure,
-    capacity: allowed,
-    demandIs: 'the pressure of the full preload on the smallest ring in which two parts touch',
-    capacityIs: 'the strength of the softest part for a day at the temperature of the air',
-    remedy: 'less tightening torque, a wider ring, or a harder part',
   },
 ]

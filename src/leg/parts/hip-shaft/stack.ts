@@ -2,17 +2,16 @@ import { parallelKey, ringJoint, shaftFlat } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { shaftOf } from '../../numbers.js'
-import { line, value } from '../../run/index.js'
+import { value } from '../../run/index.js'
 import { layered } from '../materials/fields.js'
 import { strengthInAir } from '../materials/in-air.js'
 import { frictionOnSteel } from '../materials/values.js'
 import * as shaft from './fields.js'
 import { yieldStrength } from './shaft.js'
 import { clampLeft, flat, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
+import { leftOf, stackPressureChecks } from './stack-pressure.js'
 import { bending, noStack, stackShaftChecks, torque } from './stack-shaft.js'
 import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
-
-const leftOf = line.product('clamp load left of the stack', { preload: 'force', share: 'ratio' }, 'force')
 
 const joint = value('stack.joint', [], (use) => {
   const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {
@@ -137,5 +136,5 @@ export const stackChecks: readonly Check[] = [
     capacityIs: 'the torque at which the edge of the flat presses as hard as hub or shaft bears, without help of friction',
     remedy: 'a deeper or longer flat, a metal hub, or a key',
   },
-  ...stackTighteningChecks.map((check) => ({ ...check, of: noStack })),
+  ...[...stackTighteningChecks, ...stackPressureChecks].map((check) => ({ ...check, of: noStack })),
 ]

@@ -59,7 +59,14 @@ export const throughHip = {
     /** Whether the spans cross, which turns the knee against its drum on the hip axis. Default: open. */
     arrangement: { oneOf: ['open', 'crossed'], default: 'open', because: 'the knee turns with its drum' },
     /** The drum on the hip axis, which the cord is wound around. */
-    hipDrum: woundPulley,
+    hipDrum: {
+      section: {
+        ...woundPulley.section,
+        /** Material of the drum on the hip axis. Left out, that of the drum on the lower link. */
+        material: { refersTo: 'materials', optional: true },
+      },
+      exactlyOne: woundPulley.exactlyOne,
+    },
     /** The drum on the lower link, which holds both ends of the cord. */
     kneeDrum: drum,
     ...cordLoop,
