@@ -37,7 +37,7 @@ export const upwards = () => 1
 export const legsFor = (sides: Sides): number => (sides === 'both' ? 2 : 1) * SIZES.length
 
 /**
- * How the checks of a leg follow its sizes near a leg that was judged: the logarithm of each margin is taken as linear in steps of the sizes, because most reserves are
+ * How the checks of a leg follow its sizes near a leg that was judged. The logarithm of each margin counts as linear in steps of the sizes. Most reserves are
  * products of powers. Heat bends many of them, so that a step down may lose what a step up does not win: slopes on both sides tell, for twice as many legs. Every further leg
  * that is judged corrects the slopes.
  */

@@ -16,8 +16,8 @@ const STALE = 0.8
 const affords = (judge: Judge, until: number, sides: Sides): boolean => until - judge.evaluations >= legsFor(sides) + WORTH
 
 /**
- * Mends a leg by models of its margins, each good for as long as it helps. On the way the sum of squares of what is missing falls, as in the model; the leg that is returned is
- * the one of all of these that lacks least.
+ * Mends a leg by models of its margins, each good for as long as it helps. On the way the sum of squares of what is missing falls, as in the model. The leg
+ * that is returned lacks least of all of these.
  */
 export function mendByModel(judge: Judge, start: Judged, until: number, progress: (best: Judged) => void): Judged {
   let [best, at] = [start, start]

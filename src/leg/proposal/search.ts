@@ -12,8 +12,8 @@ const NEAR = [1, -1, 2, -2]
 export type SearchProgress = (evaluations: number, deficit: number, governing: string) => void
 
 /**
- * Judges a leg, and mends it until all checks hold or nothing helps any more: by models of its margins, which move many sizes at once, then size by size in a random
- * order where those do not help. The order comes from the seed alone, so that the same wish gives the same leg.
+ * Judges a leg, and mends it until all checks hold or nothing helps any more. Models of its margins move many sizes at once. Where those do not help, sizes are tried one
+ * by one in a random order. The order comes from the seed alone, so that the same wish gives the same leg.
  * It judges at most `budget` legs, and at least the one that it starts from.
  */
 export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): Judged {
