@@ -40,7 +40,7 @@ const wish = wishOf(FIRST)
 console.log(wish)
 
 chapter('2  Legs that meet it')
-const found = proposeLeg(wish, { evaluations: 3000, onProgress, ...keeping(FIRST) })
+const found = proposeLeg(wish, { evaluations: 2000, onProgress, ...keeping(FIRST) })
 console.log(found.message)
 for (const { title, stock, goals, boundBy } of found.proposals) {
   const { mass, energyPerMetre, printVolume, cost, margin } = goals
@@ -64,7 +64,7 @@ for (const name of OTHERS) {
   const text = wishOf(name)
   const [title, expected] = (text.split('\n')[0] ?? '').replace('name: ', '').split(' # ')
   console.log(`${title}: ${expected}`)
-  const { state, message, proposals, evaluations } = proposeLeg(text, { evaluations: 2000, onProgress, ...keeping(name) })
+  const { state, message, proposals, evaluations } = proposeLeg(text, { evaluations: 1000, onProgress, ...keeping(name) })
   console.log(`After ${evaluations} legs, ${state}. ${message}`)
   for (const { title, stock } of proposals.slice(0, 1)) console.log(`  ${title}: motor ${stock.motor}, cord ${stock.cord}, ${stock.frame}`)
   console.log()
