@@ -46,6 +46,9 @@ const KNOWN = ['below', 'above', 'correlations', 'samples', 'runs', 'seed', 'con
  * index, the likeliest point of failure, and how much each input matters there. Where the two disagree the limit is curved there or failure has several
  * ways, and the sampled chance is the one to use. A point where the formula has no answer counts as failed.
  *
+ * Runs lie a little too high on average, by about the square of their own spread: 5 % with 1000 samples and 2 % with 4000, at a known chance of 6e-4. The interval of 95 % held
+ * it in 72 of 80 results.
+ *
  * Such a chance is as good as the tails of the distributions given: they are rarely known that far out. It compares designs; it proves no safety.
  *
  * Throws one `InputError` that lists every bad input.

@@ -1,4 +1,4 @@
-import { normalQuantile } from '../numeric/index.js'
+import { chiSquareQuantile } from '../numeric/index.js'
 import type { Chance } from './failure-chances-result.js'
 
 /** Sums of the weights of the draws that failed. */
@@ -27,14 +27,24 @@ export class Tally {
       return { probability: 0, error: 0, interval: [0, Math.min(1, -most * Math.expm1(Math.log1p(-confidence) / draws))], failures: 0 }
     const probability = this.#weight / draws
     const error = Math.sqrt(Math.max(0, this.#square / draws - probability * probability) / draws)
-    const reach = normalQuantile(0.5 + confidence / 2) * error
-    return {
-      probability,
-      error,
-      interval: [Math.max(0, probability - reach), Math.min(1, probability + reach)],
-      failures: this.#count,
-    }
+    const interval = fewWeighted(probability, error * error, this.#largest / draws, (1 - confidence) / 2)
+    return { probability, error, interval, failures: this.#count }
   }
+}
+
+/**
+ * Interval of a sum of weights of few events, with a share of its confidence beyond each end: that of a count where all weights are alike, and wider upwards where a
+ * further event of the largest weight would add much.
+ *
+ * Source: M. P. Fay, E. J. Feuer, *Stat. Med.* 16 (1997) 791.
+ */
+function fewWeighted(sum: number, variance: number, largest: number, beyond: number): readonly [number, number] {
+  if (!(variance > 0)) return [sum, sum]
+  const next = sum + largest
+  const spread = variance + largest * largest
+  const low = (variance / (2 * sum)) * chiSquareQuantile(beyond, (2 * sum * sum) / variance)
+  const high = (spread / (2 * next)) * chiSquareQuantile(1 - beyond, (2 * next * next) / spread)
+  return [Math.min(sum, low), Math.min(1, Math.max(sum, high))]
 }
 
 /** What one score does to the chance of failure. */

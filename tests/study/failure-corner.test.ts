@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { formula } from '../../src/formula/index.js'
+import { Tally } from '../../src/study/failure-tally.js'
 import { failureChances, failureProbability, triangular } from '../../src/study/index.js'
 
 /*
@@ -65,5 +66,29 @@ describe('a failure in a corner of triangular ranges', () => {
     // Over forty seeds the chance spread by 8 % and lay 5 % too high, as runs of a thousand samples do.
     expect(Math.abs(probability / exact - 1)).toBeLessThan(0.2)
     expect(remarks.join()).toMatch(/first order gives/)
+  })
+})
+
+describe('the interval of few failures', () => {
+  // Exact limits of a Poisson count, as tables of radiation counting and of epidemiology print them: F. Garwood, Biometrika 28 (1936) 437.
+  test.each([
+    [1, 0.0253, 5.572],
+    [10, 4.795, 18.39],
+    [14, 7.654, 23.49],
+  ])('of %d alike is that of a count', (count, low, high) => {
+    const tally = new Tally()
+    for (let i = 0; i < count; i++) tally.add(1)
+    const { interval } = tally.chance(1e9, 0.95, 1)
+    expect(interval[0] * 1e9).toBeCloseTo(low, low < 1 ? 4 : 3)
+    expect(interval[1] * 1e9).toBeCloseTo(high, high < 10 ? 3 : 2)
+  })
+
+  test('reaches higher where one of them weighs most', () => {
+    const [alike, unlike] = [new Tally(), new Tally()]
+    for (let i = 0; i < 20; i++) alike.add(1)
+    for (let i = 0; i < 20; i++) unlike.add(i === 0 ? 10.5 : 0.5)
+    const [a, b] = [alike, unlike].map((one) => one.chance(1e6, 0.95, 11))
+    expect(b!.probability).toBeCloseTo(a!.probability, 12)
+    expect(b!.interval[1]).toBeGreaterThan(1.5 * a!.interval[1])
   })
 })

@@ -13,7 +13,7 @@ const WORTH = 4
 const STALE = 0.8
 
 /** Whether a budget holds a model and some legs of it. */
-const affords = (judge: Judge, until: number, sides: Sides): boolean => until - judge.evaluations >= legsFor(sides) + WORTH
+export const affords = (judge: Judge, until: number, sides: Sides): boolean => until - judge.evaluations >= legsFor(sides) + WORTH
 
 /**
  * Mends a leg by models of its margins, each good for as long as it helps. On the way the sum of squares of what is missing falls, as in the model. The leg

@@ -145,7 +145,7 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
     ways.push(way.eased.map((one) => ({ path: one.path, given: one.given, met: one.at(share) })))
   }
   // A search that holds the legs to their mass ends near a sound leg that is somewhat too heavy: it is looked for from there.
-  const heavier = open.filter(({ path }) => path === LEGS_MASS)
+  const heavier = onlyHeavy(judged) ? open.filter(({ path }) => path === LEGS_MASS) : []
   const heavy = heavier.length > 0 && tries.leg(heavier, 1, judged.sizes)
   if (heavy && heavy.deficit === 0) keep({ eased: heavier, found: heavy, share: 1 })
   let sizes: LegSizes | undefined
@@ -176,6 +176,11 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
   const ended = work.left < 1 ? tries.cap : ways.length === 0 ? tries.capped : undefined
   return { ...refusal, message: sentence(refusal, ended) }
 }
+
+/** What other checks may lack in all, beside the mass, for a leg to be near one that is only too heavy. */
+const NEARLY = 0.5
+const onlyHeavy = ({ short, deficit }: Judged): boolean =>
+  short.some(([key, margin]) => key === LEGS_MASS && deficit + Math.log(margin) < NEARLY)
 
 function sentence({ stock, reasons, ways, contradicts }: Omit<LegRefusal, 'message'>, ended: number | undefined): string {
   const text = (way: readonly EasedWish[]) => way.map(({ path, given, met }) => `${path} ${met} instead of ${given}`).join(' and ')

@@ -1,7 +1,7 @@
 import { randomStream } from '../../numeric/index.js'
 import type { LegGoals } from './goals.js'
 import type { Judge, Judged } from './judge.js'
-import { BETTER, goalValue, mendByModel, slimByModel } from './model-search.js'
+import { affords, BETTER, goalValue, mendByModel, slimByModel } from './model-search.js'
 import { type LegSizes, SIZES, stepped } from './sizes.js'
 
 /** Steps of a size that are tried, the longer ones first while much is missing. */
@@ -24,6 +24,8 @@ export function mend(judge: Judge, start: LegSizes, seed: number, budget: number
   while (best.deficit > 0 && judge.evaluations < until) {
     const before = best.deficit
     best = mendByModel(judge, best, until, tell)
+    // Models on both sides of every size help no more, and much is missing: single steps would not find it either.
+    if (best.deficit > HOPELESS && best.margins.size > 0 && affords(judge, until, 'both')) return best
     if (best.deficit > WORTH * before) best = sizeBySize(judge, best, random, until, tell)
     // Two sizes at once, where no single one helps: a random pair of steps.
     if (best.deficit > before - 1e-6) {
@@ -58,6 +60,8 @@ function sizeBySize(
 }
 
 const PAIRS = 150
+/** So much missing, a factor of seven over all checks together, is not found step by step. */
+const HOPELESS = 2
 /** Where models leave more than this share of what was missing, single sizes are tried. */
 const WORTH = 0.8
 /** A step counts only where this much less is missing. */
