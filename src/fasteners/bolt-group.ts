@@ -3,14 +3,15 @@ import { BOLTS, PLACE } from './bolt-inputs.js'
 
 /** Area of the bolts, its centre, and its second moments about the centre: xx = Σ A x², yy = Σ A y², xy = Σ A x y. */
 function secondMoments(bolts: readonly { readonly x: number; readonly y: number; readonly area: number }[]) {
-  let [area, x0, y0] = [0, 0, 0]
+  // From the first bolt on: a bolt by itself is its own centre to the last bit, and has no arm.
+  const { x: firstX, y: firstY } = bolts[0]!
+  let [area, dx, dy] = [0, 0, 0]
   for (const bolt of bolts) {
     area += bolt.area
-    x0 += bolt.area * bolt.x
-    y0 += bolt.area * bolt.y
+    dx += bolt.area * (bolt.x - firstX)
+    dy += bolt.area * (bolt.y - firstY)
   }
-  x0 /= area
-  y0 /= area
+  const [x0, y0] = [firstX + dx / area, firstY + dy / area]
   let [xx, yy, xy] = [0, 0, 0]
   for (const bolt of bolts) {
     xx += bolt.area * (bolt.x - x0) ** 2

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import {
   adhesiveTemperatureFactor,
+  boltGroupShear,
   bossWallStress,
   clampLoadThroughHeat,
   eccentricJoint,
@@ -103,4 +104,22 @@ test('a size without tolerance does not scatter, whatever its spread', () => {
     const { mean, scatter, tooLarge } = toleranceMonteCarlo({ parts: [fixed], least: '9 mm', largest: '11 mm', draws: 100 })
     expect([mean.in('mm'), scatter.si, tooLarge.si]).toEqual([10, 0, 0])
   }
+})
+
+test('a single bolt carries the whole force wherever it is, and an arm adds a note alone', () => {
+  for (let i = 1; i <= 40; i++) {
+    const bolt = { x: i * 0.0037, y: i * -0.0023, area: i * 1.3e-6 }
+    for (const arm of [0, 0.01]) {
+      const { largest } = boltGroupShear.si({ bolts: [bolt], forceX: 30, forceY: 40, atX: bolt.x + arm, atY: bolt.y, moment: 0 })
+      expect(largest, `bolt ${i}, arm ${arm}`).toBeCloseTo(50, 9)
+    }
+  }
+  const levered = boltGroupShear({
+    bolts: [{ x: '12.3 mm', y: '7 mm', area: '5 mm^2' }],
+    forceX: '0 N',
+    forceY: '50 N',
+    atX: '30 mm',
+    atY: '7 mm',
+  })
+  expect(levered.largest.notes?.[0]?.text).toContain('a single bolt carries no moment')
 })
