@@ -24,7 +24,7 @@ const overCords = (leg: LegModel, of: (cord: Cord, joint: Joint) => number) => (
   cordsOf(leg, joint).reduce((sum, cord) => sum + cord.turns * of(cord, joint), 0)
 
 /** Windup of the drives, what friction keeps of it in cords, and free play where there is any. */
-export function windupSources(leg: LegModel, { joints }: CaseState, both: Both): AngleErrorSource[] {
+export function windupSources(leg: LegModel, { joints }: Pick<CaseState, 'joints'>, both: Both): AngleErrorSource[] {
   const all = JOINTS.every((joint) => hasCord(leg.x, joint)) && beltOrCordOf(leg.x)?.kind !== 'belt'
   const name = all ? 'cord windup' : 'windup of the drives'
   const plays = JOINTS.some((joint) => joints[joint].transmission.freePlay > 0)

@@ -15,13 +15,14 @@ import { couplingOf } from './coupling.js'
 import { drumSources, windupSources } from './drive-errors.js'
 import { type FootResonance, footResonance } from './foot-resonance.js'
 import { STANDARD_GRAVITY } from './gravity.js'
+import { harderWalks } from './harder-walk.js'
 import type { LegModel } from './leg-model.js'
 import { materialState } from './material-state.js'
 import { boxOf, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { poseOf } from './pose.js'
 import { type SidewaysGive, sidewaysGive } from './sideways-give.js'
-import { calculationFor, caseState } from './what-if.js'
+import { calculationFor } from './what-if.js'
 
 /** How well the foot of the standing leg keeps its place. */
 export interface FootResult extends FootResonance {
@@ -52,7 +53,7 @@ export interface FootResult extends FootResonance {
     | undefined
 }
 
-/** Position error, stiffness and resonance of the foot, leg standing, drives as stiff as they are at walking torque. */
+/** Position error, stiffness and resonance of the foot, leg standing, drives as stiff as they are at the torque of walking forward or backward, whichever is more. */
 export function footResult(leg: LegModel): FootResult {
   const { x } = leg
   const angles = poseOf(leg)
@@ -61,7 +62,7 @@ export function footResult(leg: LegModel): FootResult {
     upperLink: length(x.links.upper.length),
     lowerLink: length(x.links.lower.length),
   })
-  const walk = caseState(leg, 'walk')
+  const walk = harderWalks(leg)
   const beams = { upperLink: beam(leg, 'upper'), lowerLink: beam(leg, 'lower') }
   const weight = standingLoad(x.robot.mass, x.robot.legs)
   const at = { sidewaysHip: angle(angles[0]), hip: angle(angles[1]), knee: angle(angles[2]) }

@@ -1,6 +1,7 @@
 import { encoderStep } from '../../kinematics/index.js'
 import { hotResistance, noLoadLoss, torqueConstants } from '../../thermal/index.js'
 import { Quantity } from '../../units/index.js'
+import { harderWalk } from '../harder-walk.js'
 import { type DriveKind, type DrivenJoint, motorOf, rangeOf } from '../numbers.js'
 import { jointState } from '../what-if.js'
 import { currentForTorque, jointTorqueConstant, motorAngle, torqueAtDrum, torqueOfCurrent } from '../workshop-lines.js'
@@ -113,7 +114,7 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   const cold = torqueConstants.si({ backEmfConstant: emf })
   const perAmpere = (motor: number) => jointTorqueConstant.si({ motor, ratio: n, efficiency })
   const atMotor = (at: number) => angle(motorAngle.si({ sign, ratio: n, drum: at }))
-  const { stiffness } = jointState(leg, 'walk', joint).transmission
+  const { stiffness } = harderWalk(leg, joint).transmission
   const stand = jointState(leg, 'stand', joint)
   const motor = motorOf(x, joint)
   const currents = currentLimitsOf(joint, ask)
