@@ -21,8 +21,8 @@ export interface MadePart {
   readonly stock?: string | undefined
 }
 
-/** Density of a material by its name, kg/m³; absent where it is not known. @internal */
-export type Densities = (material: string) => number | undefined
+/** Density of a material by its name, kg/m³; absent where it is not known. */
+type Densities = (material: string) => number | undefined
 
 /** What makes the parts of a leg. */
 interface Shop {

@@ -67,10 +67,10 @@ export const EFFORT: { readonly [M in MeasurementId]: Effort } = {
   },
   slipTorque: {
     fixture:
-      'Clamp the leg to a table and the rotor by a pin. Bolt a lath of 500 mm to the joint and pull its end slowly with a luggage scale on a cord, from two metres to the side, until the joint gives at once. Read the highest force. A stop just behind the lath ends its way.',
+      'Clamp the leg to a table and the rotor by a pin. Bolt a lath of 500 mm to the joint and pull its end slowly with a luggage scale on a string, from two metres to the side, until the joint gives at once. Read the highest force. A stop just behind the lath ends its way.',
     handsOn: 0.75 * HOUR,
     elapsed: 0.75 * HOUR,
-    cost: 'a luggage scale; a cord or belt that has slipped is looked at, and replaced where it is worn',
+    cost: 'a luggage scale; the drive that has slipped is looked at, and replaced where it is worn',
   },
   springTorque: {
     fixture:

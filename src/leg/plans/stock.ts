@@ -13,8 +13,8 @@ import type { Assumed } from './bench.js'
 import { type MadePart, madeParts } from './made-parts.js'
 import type { ShoppingLine } from './shopping-line.js'
 
-/** Filament beyond the parts themselves: supports, purged material and prints that fail. Common practice: a quarter. @internal */
-export const FILAMENT_SPARE = 0.25
+/** Filament beyond the parts themselves: supports, purged material and prints that fail. Common practice: a quarter. */
+const FILAMENT_SPARE = 0.25
 /** Steps in which filament is counted, kg. */
 const STEP = 0.01
 

@@ -9,9 +9,6 @@ import { type Block, type Piece, points, section, small, table, text, type Words
 import { bandText, EVIDENCE, placeOf, reserveText, restsText, standing } from './content.js'
 import type { NumberedSheet } from './sheet-sections.js'
 
-/** What a check is about, in words: the part and how it fails. */
-export const checkWords = ({ part, mode }: Pick<CheckResult, 'part' | 'mode'>): string => `${part} ${mode}`
-
 const BY_ID = new Map(CHECKS.map((check) => [check.id, check]))
 /** From this many checks on, a list names their parts alone: of a drive that a leg does not have, how it could fail is of no use. */
 const MANY = 5
