@@ -1,4 +1,4 @@
-import { type Formula, formula } from '../formula/index.js'
+import { type Formula, formula, NoResultError } from '../formula/index.js'
 import { type LegInputs, legReader } from './as-formula.js'
 import { QuickLeg } from './assess/quick.js'
 import { placeOf } from './calculation.js'
@@ -42,7 +42,7 @@ const OUTPUT = {
 
 /**
  * A leg as a formula with several results, for trade-offs: margin of the verdict, mass, heat, temperature, deflection and error of the foot. Inputs are
- * those of `legFormula`. `optimise` takes each as a goal or a constraint.
+ * those of `legFormula`. `optimise` takes each as a goal or a constraint. Throws a `NoResultError` for sizes that cannot be.
  */
 export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<LegInputs, typeof OUTPUT> {
   knownOptions('legFigures', options, ['cases', 'uncertain'])
@@ -50,7 +50,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
   const cases = caseList('legFigures', options.cases)
   const numbers = legReader(leg)
   const quick = new QuickLeg(cases)
-  const si = (given: unknown) => {
+  const figuresOf = (given: unknown) => {
     const x = numbers(given)
     const prepared = legModel(x)
     const { margin, reserve } = quick.governing(x)
@@ -70,6 +70,14 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
       footGive: deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si),
       footGiveSideways: sideways.deflection?.si ?? Number.POSITIVE_INFINITY,
       footError: error.together.worstCorner.si,
+    }
+  }
+  // Sizes that cannot be, such as a plate of less than no thickness, have no figures: a search goes on to others.
+  const si = (given: unknown) => {
+    try {
+      return figuresOf(given)
+    } catch (error) {
+      throw error instanceof RangeError ? new NoResultError(error.message, { cause: error }) : error
     }
   }
   return formula('leg.figures', {

@@ -37,6 +37,14 @@ describe('a leg as a formula', () => {
     expect(() => reserve({ wings: 2 } as never)).toThrow(InputError)
   })
 
+  test('sizes that cannot be have no figures, and a study passes over them', () => {
+    const good = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
+    const figures = legFigures(good, { cases: ['walk'], uncertain: [] })
+    expect(() => figures({ plates: { bodyPlate: { sink: { thickness: '-1 mm' } } } })).toThrow(NoResultError)
+    const table = sweep(figures, { over: { 'plates.bodyPlate.sink.thickness': ['-1 mm', '4 mm'] } })
+    expect(Array.from(table.in('hottestMount', 'degC'), Number.isNaN)).toEqual([true, false])
+  })
+
   test('it can be solved for any field', () => {
     const reserve = legFormula(leg, { check: 'cord.slack knee', cases: ['walk'] })
     const { value } = solveFor(reserve, 'drives.knee.pretension', { drives: { knee: {} } }, 1.25, { between: ['10 N', '500 N'] })
