@@ -11,6 +11,7 @@ import {
   pla,
   printLife,
   timeTemperatureShift,
+  toleranceFactor,
   wlfShift,
 } from '../../src/materials/index.js'
 
@@ -93,3 +94,18 @@ test('what readings of one moment do not determine has no range', () => {
   for (const { low, high, si } of open) expect([low, high]).toEqual([si, si])
   expect(found.map(({ text }) => text).join()).toContain('do not determine')
 })
+
+test.each([
+  // Exact factors: chance of the share between both limits, integrated over the mean by scipy.
+  [5, 0.9, 0.95, 4.29060407, 0.004],
+  [5, 0.9, 0.99, 6.65492969, 0.007],
+  [6, 0.99, 0.99, 8.29152979, 0.01],
+  [5, 0.99, 0.95, 6.59797674, 0.015],
+  [5, 0.999, 0.99, 12.92043249, 0.024],
+])(
+  'the factor of %i coupons, %d of the scatter at %d, is as near to the exact one as it says',
+  (sampleSize, coverage, confidence, exact, within) => {
+    const error = toleranceFactor.si({ sampleSize, coverage, confidence }) / exact - 1
+    expect(Math.abs(error)).toBeLessThan(within)
+  },
+)
