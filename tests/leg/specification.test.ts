@@ -271,7 +271,13 @@ describe('hostile documents', () => {
     expect(messages(Buffer.from(text))).toEqual([
       { path: 'specification', given: 'bytes of a file', accepts: expect.stringContaining("'utf8'") },
     ])
-    expect(messages(`${text}\n---\nname: another\n`)[0]?.accepts).toMatch(/multiple documents/i)
+    expect(messages(`${text}\n---\nname: another\n`)[0]?.accepts).toBe('a second document begins here; a text must hold one')
+    // A file of the other encoding, read as this one.
+    for (const encoding of ['utf8', 'latin1'] as const)
+      expect(messages(Buffer.from(`\ufeff${text}`, 'utf16le').toString(encoding))[0]).toMatchObject({
+        path: 'text',
+        accepts: 'save the file as UTF-8, not as UTF-16',
+      })
   })
 
   test('a key that stands twice, a text that is no document, an object that contains itself', () => {

@@ -132,7 +132,9 @@ const distinct = <E extends { readonly message: string }>(errors: readonly E[]):
 const plainly = (message: string) =>
   message.startsWith('All mapping items must start')
     ? 'the line before has no colon, or this line is indented otherwise than its neighbours'
-    : message
+    : message.startsWith('Source contains multiple documents')
+      ? 'a second document begins here; a text must hold one'
+      : message
 
 const firstLine = (text: string) => (text.split('\n')[0] as string).replace(/ at line \d+, column \d+:?$/, '')
 

@@ -8,8 +8,10 @@ export const placeText = ({ line, col }: { line: number; col: number }) => `line
 const COMMENT = /(^|[\s,{}[\]])(\/\/|\/\*)/m
 const STRING = /"(?:[^"\\\n]|\\.)*"/g
 
-/** A slip that the parser would report as many others: a fence of Markdown, or a comment that neither JSON nor YAML knows. */
+/** A slip that the parser would report as many others: another encoding, a fence of Markdown, or a comment that neither JSON nor YAML knows. */
 export function slipOfText(text: string): Issue | undefined {
+  if (text.slice(0, 200).includes('\0'))
+    return { path: 'text', given: 'text of two bytes a character, read as one of UTF-8', accepts: 'save the file as UTF-8, not as UTF-16' }
   const lines = text.split('\n')
   const first = lines.findIndex((line) => line.trim() !== '')
   if (/^\s*(```|~~~)/.test(lines[first] as string))
