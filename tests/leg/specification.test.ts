@@ -280,6 +280,23 @@ describe('hostile documents', () => {
       })
   })
 
+  test('a list with a hole in it, at any place', () => {
+    const plain = parse(text) as Record<string, unknown>
+    const lists: (readonly PropertyKey[])[] = []
+    const visit = (value: unknown, path: readonly PropertyKey[]) => {
+      if (Array.isArray(value)) lists.push(path)
+      if (typeof value === 'object' && value !== null) for (const [name, inner] of Object.entries(value)) visit(inner, [...path, name])
+    }
+    visit(plain, [])
+    expect(lists.length).toBeGreaterThan(3)
+    for (const path of lists) {
+      const copy = structuredClone(plain)
+      const list = path.reduce<unknown>((at, name) => (at as Record<PropertyKey, unknown>)[name], copy) as unknown[]
+      delete list[0]
+      expect(messages(copy).length, path.join('.')).toBeGreaterThan(0)
+    }
+  })
+
   test('a key that stands twice, a text that is no document, an object that contains itself', () => {
     expect(messages('name: a\nname: b\n')[0]?.path).toMatch(/^line 2/)
     expect(messages('{"name": "a", "name": "b"}')[0]?.path).toMatch(/^line 1/)

@@ -26,7 +26,8 @@ function below(field: Field, given: unknown): readonly (readonly [name: string, 
   const of = (fields: Fields, from: unknown) => Object.entries(fields).map(([name, inner]) => [name, inner, at(from, name), name] as const)
   if ('section' in field) return of(field.section, given)
   if ('tuple' in field) return of(field.tuple, byName(field.tuple, given))
-  if ('list' in field) return Array.isArray(given) ? given.map((item, i) => [String(i), field.list, item, `[${i}]`] as const) : []
+  // Not `map` of the list itself, which would keep its holes.
+  if ('list' in field) return Array.isArray(given) ? Array.from(given, (item, i) => [String(i), field.list, item, `[${i}]`] as const) : []
   if ('dictionary' in field) {
     const named = withLibrary(field.library, given)
     return isRecord(named) ? Object.keys(named).map((name) => [name, field.dictionary, at(named, name), name] as const) : []
