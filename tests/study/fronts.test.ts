@@ -82,7 +82,8 @@ const PROBLEMS: readonly Problem[] = [
 ]
 
 describe('fronts of published problems are within 1 % of their hypervolume at the default evaluations', () => {
-  test.each(PROBLEMS.map((problem) => [problem.name, problem] as const))('%s', (_, { low, high, goals, kept, exact, reference }) => {
+  test.each(PROBLEMS.map((problem) => [problem.name, problem] as const))('%s', (name, { low, high, goals, kept, exact, reference }) => {
+    const connected = name !== 'ZDT3'
     const names = low.map((_, i) => `x${i}`)
     const searched = formula('test.front', {
       inputs: Object.fromEntries(names.map((name) => [name, 'ratio'])),
@@ -97,7 +98,7 @@ describe('fronts of published problems are within 1 % of their hypervolume at th
     } as never)
     const vary = Object.fromEntries(names.map((name, i) => [name, { from: low[i], to: high[i] }]))
     const constraints = kept === undefined ? {} : { k1: { min: 0 }, k2: { min: 0 } }
-    const { front } = optimise(searched, { vary, constraints, goals: [{ minimise: 'f1' }, { minimise: 'f2' }] } as never)
+    const { front, chart } = optimise(searched, { vary, constraints, goals: [{ minimise: 'f1' }, { minimise: 'f2' }] } as never)
     const found = hypervolume(
       front.map(({ results }) => [results.f1!.si, results.f2!.si] as const),
       reference,
@@ -108,5 +109,15 @@ describe('fronts of published problems are within 1 % of their hypervolume at th
     )
     expect(found / full).toBeGreaterThan(0.99)
     expect(found / full).toBeLessThan(1.0001)
+    // None is better than another in everything, and the front has its ends.
+    const points = front.map(({ results }) => [results.f1!.si, results.f2!.si] as const)
+    expect(points.length).toBeGreaterThan(80)
+    for (let i = 1; i < points.length; i++) expect(points[i]![1]).toBeLessThan(points[i - 1]![1])
+    expect(JSON.parse(JSON.stringify(chart)).title).toContain('Trade-off')
+    if (!connected) return
+    expect(points[0]![0]).toBeLessThan(0.01 * reference[0])
+    // Evenly covered.
+    const steps = points.slice(1).map(([a, b], i) => Math.hypot((a - points[i]![0]) / reference[0], (b - points[i]![1]) / reference[1]))
+    expect(Math.max(...steps)).toBeLessThan(0.06)
   })
 })

@@ -118,38 +118,6 @@ describe('published problems with known optima', () => {
     expect(best.inputs.h!.si).toBeCloseTo(0.20573, 4)
     expect(best.inputs.t!.si).toBeCloseTo(9.036624, 3)
   })
-
-  test('ZDT1 (E. Zitzler, K. Deb, L. Thiele, Evol. Comput. 8 (2000) 173): the front f₂ = 1 − √f₁, evenly covered', () => {
-    const names = Array.from({ length: 30 }, (_, i) => `x${i + 1}`)
-    const unit = { kind: 'ratio', min: 0, max: 1 } as const
-    const zdt1 = formula('test.zdt1', {
-      inputs: Object.fromEntries(names.map((name) => [name, unit])),
-      output: { first: x, second: x },
-      source: memory,
-      si: (all) => {
-        const first = all.x1 as number
-        let sum = 0
-        for (let i = 1; i < 30; i++) sum += all[names[i]!] as number
-        const g = 1 + (9 * sum) / 29
-        return { first, second: g * (1 - Math.sqrt(first / g)) }
-      },
-    })
-    const { front, chart } = optimise(zdt1, {
-      vary: Object.fromEntries(names.map((name) => [name, { from: 0, to: 1 }])) as never,
-      goals: [{ minimise: 'first' }, { minimise: 'second' }],
-      evaluations: 40_000,
-    })
-    expect(front.length).toBeGreaterThan(80)
-    const points = front.map(({ results }) => [results.first!.si, results.second!.si] as const)
-    for (const [f1, f2] of points) expect(f2 - (1 - Math.sqrt(f1))).toBeLessThan(0.01)
-    expect(points[0]![0]).toBeLessThan(0.01)
-    expect(points.at(-1)![0]).toBeGreaterThan(0.99)
-    const steps = points.slice(1).map(([a, b], i) => Math.hypot(a - points[i]![0], b - points[i]![1]))
-    expect(Math.max(...steps)).toBeLessThan(0.06)
-    // none is better than another in everything
-    for (let i = 1; i < points.length; i++) expect(points[i]![1]).toBeLessThan(points[i - 1]![1])
-    expect(JSON.parse(JSON.stringify(chart)).title).toContain('Trade-off')
-  })
 })
 
 const drive = formula('test.drive', {
