@@ -83,6 +83,13 @@ test.each([
   expect(() => quantity(kind, given as never)).toThrow(message)
 })
 
+test('a number without a unit is told the units, with an example before them', () => {
+  expect(() => quantity('length', '5' as never)).toThrow(/; must be a length such as '5 \S+' \(units of length are µm, mm/)
+  expect(() => quantity('length', '5 x' as never)).toThrow(
+    /; must be a length such as '5 \S+': 'x' is not a unit here; units of length are µm, mm/,
+  )
+})
+
 test('the longest text that is read has eighty characters', () => {
   expect(read('length', `${'5'.padStart(77, '0')} mm` as never)).toBe(0.005)
   expect(() => quantity('length', `${'5'.padStart(78, '0')} mm` as never)).toThrow('too long')
