@@ -194,8 +194,8 @@ test('a goal varies by the range between its quartiles, or where those are one b
 })
 
 test('the nearest failure of a run is the nearest of all that it met', () => {
-  // Failure beyond a distance of 2.5 in the direction of both scores.
-  const state = { n: 2, at: (u: ArrayLike<number>) => 2.5 - (u[0]! + u[1]!) / Math.SQRT2, count: { evaluations: 0, gaps: 0 } }
+  // Failure beyond a distance of 2.5 along the first of ten scores: the nearest failure is seldom the one closest to the limit.
+  const state = { n: 10, at: (u: ArrayLike<number>) => 2.5 - u[0]!, count: { evaluations: 0, gaps: 0 } }
   const { nearest, failed, reached } = subsetRun(state as never, 500, 1, 0)
   expect(reached).toBe(true)
   expect(Math.hypot(...nearest!)).toBe(Math.min(...failed.map((u) => Math.hypot(...u))))
@@ -239,10 +239,10 @@ test('a range of zeros with a kink at one end is a range, whichever end that is'
     inputs: { x: 'ratio', mirror: { flag: true } },
     output: 'ratio',
     source: [{ level: 'unverified', where: 'test' }],
-    // Zero from 0 to 1: left of it a line, right of it a curve that leaves zero as flatly as a root of high order.
+    // Zero from 0 to 1: left of it a line, right of it a step, which alone would look like rounding.
     si: ({ x, mirror }) => {
       const at = mirror ? 1 - x : x
-      return at < 0 ? -at : at < 1 ? 0 : (at - 1) ** 9
+      return at < 0 ? -at : at < 1 ? 0 : 1e-3
     },
   })
   for (const mirror of [false, true]) {
