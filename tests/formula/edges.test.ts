@@ -246,3 +246,13 @@ test('a quantity of its own kind passes into a formula as it is, with its notes'
   expect(twice({ a: '0.5 m' }).notes).toBeUndefined()
   expect(twice({ a: new Quantity(0.25, 'length') }).si).toBe(0.5)
 })
+
+test('a flag is true or false, and a list has as many entries as it must', () => {
+  const held = formula('test.held', { inputs: { on: { flag: true }, all: { list: 'ratio' }, few: { list: 'ratio', least: 0 }, two: { list: 'ratio', least: 2 } }, output: 'ratio', source, si: ({ on, all }) => (on ? all.length : 0) }) // biome-ignore format: one record
+  const good = { on: true, all: [1], few: [], two: [1, 2] }
+  const refused = (change: object) => issuesOf(() => held({ ...good, ...change } as never)).map(({ path, accepts }) => `${path} ${accepts}`)
+  expect([held(good).si, held({ ...good, on: false }).si]).toEqual([1, 0])
+  for (const on of ['true', 1, 0, null]) expect(refused({ on })).toEqual(['on must be true or false'])
+  expect(refused({ all: [] })).toEqual(['all must be a list of at least 1'])
+  expect(refused({ two: [1] })).toEqual(['two must be a list of at least 2'])
+})
