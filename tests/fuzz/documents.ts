@@ -43,7 +43,7 @@ const outputs: readonly ((leg: Leg) => string)[] = [
 /** Why a text must not reach a reader; nothing where it may. */
 export function textFault(text: string): string | undefined {
   // The page's own script holds such words as code.
-  const word = /.{0,40}\b(NaN|undefined|\[object Object\])\b.{0,40}/.exec(text.replaceAll(/<script>[^]*?<\/script>/g, ''))
+  const word = /.{0,40}\b(NaN|undefined|\[object Object\])\b.{0,40}/.exec(text.replaceAll(/<script>[\s\S]*?<\/script>/g, ''))
   if (word !== null) return `prints "${word[0]}"`
   return /<script>alert/.test(text) ? 'passes a tag of the document on' : undefined
 }
