@@ -48,17 +48,18 @@ export function kinematicOf({ x: { links } }: LegModel): ThreeJointLeg {
 const largestForce = ({ x }: LegModel, stance: Stance, stancePhase: number): number =>
   Math.max(...uprightForces({ ...stance, mass: x.robot.mass }, stancePhase))
 
-/** A stride of walk or trot of a leg: links with what is mounted on them, rotors, springs and the coupling of the drives included. */
-export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
-  const { links } = leg.x
-  const kinematic = kinematicOf(leg)
+const placeOfDrive = (leg: LegModel, joint: DrivenJoint) => {
   const calculation = calculationFor(leg)
-  const coupling = couplingOf(leg)
-  const placeOfDrive = (joint: DrivenJoint) => calculation.instances.implied(placeOf(calculation, { joint })) as never
-  // A rotor that rides on the upper link turns with it besides its own spin, and the wheel of its drive turns with the lower link.
+  return calculation.instances.implied(placeOf(calculation, { joint })) as never
+}
+
+/** Links with what is mounted on them. A rotor that rides on the upper link turns with it besides its own spin, and the wheel of its drive turns with the lower link. */
+function dynamicsOf(leg: LegModel, kinematic: ThreeJointLeg) {
+  const rides = couplingOf(leg) === undefined
+  const [calculation, knee] = [calculationFor(leg), placeOfDrive(leg, 'knee')]
   const spinning = {
-    upper: coupling === undefined ? calculation.get(turningWithRotor, placeOfDrive('knee')) : 0,
-    lower: (coupling === undefined ? calculation.get(ownInertia, placeOfDrive('knee'))?.atJoint : undefined) ?? 0,
+    upper: rides ? calculation.get(turningWithRotor, knee) : 0,
+    lower: (rides ? calculation.get(ownInertia, knee)?.atJoint : undefined) ?? 0,
   }
   const slender = (link: 'upper' | 'lower') => {
     const { mass, centre, inertia } = bodyOf(leg, link)
@@ -69,24 +70,36 @@ export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}
       inertia: { xx: across, yy: across },
     }
   }
-  const dynamics = legDynamics(kinematic, {
+  return legDynamics(kinematic, {
     hipLink: { mass: '0 kg', centreOfMass: { x: '0 m', y: '0 m', z: '0 m' } },
     upperLink: slender('upper'),
     lowerLink: slender('lower'),
   })
-  const drive = (joint: DrivenJoint) => {
-    const where = placeOfDrive(joint)
-    const turns = calculation.get(ratio, where)
-    const ridesAlong = joint === 'knee' && coupling === undefined
-    const inertia = ridesAlong ? calculation.get(turningWithRotor, where) : calculation.get(rotorAtJoint, where) / turns ** 2
-    return {
-      ratio: turns,
-      rotorTurns: calculation.get(signedRatio, where) < 0 ? ('againstDrum' as const) : ('withDrum' as const),
-      efficiency: calculation.get(efficiency, where),
-      ...(way.lossyBack === true ? { backEfficiency: calculation.get(efficiency, where) } : {}),
-      rotorInertia: new Quantity(inertia, 'momentOfInertia'),
-    }
+}
+
+/** The drive of a joint as a stride loads it. */
+function driveOf(leg: LegModel, joint: DrivenJoint, lossyBack: boolean) {
+  const [calculation, where] = [calculationFor(leg), placeOfDrive(leg, joint)]
+  const turns = calculation.get(ratio, where)
+  const ridesAlong = joint === 'knee' && couplingOf(leg) === undefined
+  const inertia = ridesAlong ? calculation.get(turningWithRotor, where) : calculation.get(rotorAtJoint, where) / turns ** 2
+  const share = calculation.get(efficiency, where)
+  return {
+    ratio: turns,
+    rotorTurns: calculation.get(signedRatio, where) < 0 ? ('againstDrum' as const) : ('withDrum' as const),
+    efficiency: share,
+    ...(lossyBack ? { backEfficiency: share } : {}),
+    rotorInertia: new Quantity(inertia, 'momentOfInertia'),
   }
+}
+
+/** A stride of walk or trot of a leg: links with what is mounted on them, rotors, springs and the coupling of the drives included. */
+export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}): ReturnType<typeof strideDemand> {
+  const { links } = leg.x
+  const kinematic = kinematicOf(leg)
+  const calculation = calculationFor(leg)
+  const coupling = couplingOf(leg)
+  const drive = (joint: DrivenJoint) => driveOf(leg, joint, way.lossyBack === true)
   const stance = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const { dutyFactor, tractionHighest, stepLength, speed } = stance
   const period = stepLength / speed / dutyFactor
@@ -98,7 +111,7 @@ export function strideOf(leg: LegModel, id: 'walk' | 'trot', way: StrideWay = {}
   return strideDemand({
     leg: kinematic,
     path: footPathOf(path, period, heading),
-    dynamics,
+    dynamics: dynamicsOf(leg, kinematic),
     ...(coupling === undefined ? {} : { coupling }),
     ...(parallelTorqueSi === undefined ? {} : { parallelTorqueSi }),
     groundReactionSi: (out, stancePhase) => {

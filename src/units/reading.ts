@@ -155,20 +155,16 @@ export function accepted(kind: Kind, given: unknown): string {
   if (typeof given === 'string') return wanted + textHint(kind, given)
   if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`
   if (typeof given === 'object' && given !== null) {
-    if (
-      Array.isArray(given)
-        ? given.length === 2 && typeof given[0] === 'number' && unitNames(kind).includes(given[1])
-        : hasNumber(kind, given)
-    )
-      return 'must be finite'
+    if (hasNumber(kind, given)) return 'must be finite'
     if (kind === 'temperatureDifference' && isForeign(given))
       return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
   }
   return isPlain(kind) ? wanted : `${wanted} (${unitsAccepted(kind)})`
 }
 
-/** Whether a quantity of this kind, or its JSON form in a unit of the kind, holds a number. */
+/** Whether a quantity of this kind, its JSON form or a pair of number and unit holds a number. */
 function hasNumber(kind: Kind, given: object): boolean {
+  if (Array.isArray(given)) return given.length === 2 && typeof given[0] === 'number' && unitNames(kind).includes(given[1])
   const { kind: own, si, value, unit } = given as { kind?: unknown; si?: unknown; value?: unknown; unit?: unknown }
   return own === kind && (typeof si === 'number' || (typeof value === 'number' && unitNames(kind).includes(unit as string)))
 }
