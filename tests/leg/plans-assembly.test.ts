@@ -91,6 +91,15 @@ describe('what holds for every leg', () => {
     expect(bare.afterWeek!.si).toBeLessThan(bare.afterDay!.si)
   })
 
+  test('the check of a tensioner takes up what the plan does, at the worst of cold and hot', () => {
+    const { checks } = assess(leg)
+    for (const { joint, end } of plan.tensioners) {
+      const check = checks.find((one) => one.id === 'tensioner.travel' && one.joint === joint)
+      expect(check?.demand.si).toBeCloseTo(end.si, 15)
+    }
+    expect(plan.tensioners).toHaveLength(2)
+  })
+
   test('what does not go together is said first', () => {
     const short = assemblyPlan(withFields(leg, { 'drives.hip.tensioner.travel': '5 mm', 'bosses.knee.hole': '4.1 mm' }))
     expect(short.problems.join('\n')).toMatch(/hip: the tensioner needs .* and has 5 mm/)

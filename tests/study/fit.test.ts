@@ -173,7 +173,7 @@ const good = { parameters: { slope: 1, offset: 1 }, data: { t: ts }, measured: {
 test.each([
   [() => fitted(line, { ...good, parameters: {} }), 'at least one input'],
   [() => fitted(line, { ...good, parameters: { slop: 1 } as never }), 'did you mean slope?'],
-  [() => fitted(line, { ...good, data: { t: [1, 2] } }), 'one value for each of 30 readings'],
+  [() => fitted(line, { ...good, data: { t: [1, 2] } }), 'one value for each reading, 30 in all'],
   [() => fitted(line, { ...good, data: { t: ts.with(4, Number.NaN) } }), 'data.t[4] is NaN; must be finite'],
   [() => fitted(line, { ...good, measured: { y: { unit: 'mm' as never, values: ts } } }), 'measured.y[0]'],
   [() => fitted(line, { ...good, measured: { q: ts } as never }), 'must be one of y, z'],

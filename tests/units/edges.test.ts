@@ -84,7 +84,7 @@ test.each([
 })
 
 test('a number without a unit is told the units, with an example before them', () => {
-  expect(() => quantity('length', '5' as never)).toThrow(/; must be a length such as '5 \S+' \(units of length are µm, mm/)
+  expect(() => quantity('length', '5' as never)).toThrow(/; must be a length such as '5 \S+': '5' has no unit; units of length are µm, mm/)
   expect(() => quantity('length', '5 x' as never)).toThrow(
     /; must be a length such as '5 \S+': 'x' is not a unit here; units of length are µm, mm/,
   )

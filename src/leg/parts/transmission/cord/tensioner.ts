@@ -1,6 +1,9 @@
 import { cordToCut, takeUp } from '../../../../capstan/index.js'
 import type { Check } from '../../../cases/check.js'
+import { temperatureRise } from '../../../lines.js'
 import { constant, line, value } from '../../../run/index.js'
+import { airTemperature, assemblyTemperature } from '../../load/fields.js'
+import { thermalExpansion } from '../../materials/values.js'
 import * as cord from './fields.js'
 import { drumRadius, pinionRadius } from './radii.js'
 import { geometry, pretensionAsSet } from './values.js'
@@ -23,7 +26,8 @@ export const beddingStrain = constant('cord.beddingStrain', {
   measuredBy: 'load a metre of cord ten times to a third of its strength and measure what stays',
 })
 
-const takenUp = value('tensioner.takenUp', ['joint'], (use) => {
+/** In the air of a load case: the cord grows with heat as it does, the frame as it does, and what loosens the cord is taken up as well. */
+const takenUp = value('tensioner.takenUp', ['joint', 'air'], (use) => {
   const { span, drumWrapAngle, pinionWrap } = use(geometry)
   const [set, axialRigidity] = [use(pretensionAsSet), use(cord.axialRigidity)]
   const { workingLength } = use.run(cordToCut, {
@@ -44,9 +48,9 @@ const takenUp = value('tensioner.takenUp', ['joint'], (use) => {
     beddingStrain: use(beddingStrain),
     creepStrain: use.run(creepOf, { pretension: set, left: use(cord.pretensionLeft), rigidity: axialRigidity }),
     slack: use(cord.tensioner.slackAtAssembly),
-    temperatureRise: 0,
-    frameExpansion: 0,
-    cordExpansion: 0,
+    temperatureRise: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    frameExpansion: use.at(thermalExpansion, { material: use(cord.frameMaterial) }),
+    cordExpansion: use(cord.thermalExpansion),
   }).total
 })
 
@@ -58,10 +62,10 @@ export const tensionerCheck: Check = {
   consequence: 'fails to work',
   kind: 'length',
   scope: 'joint',
-  when: ['repeats'],
+  when: ['repeats', 'coldFit', 'warms'],
   demand: takenUp,
   capacity: cord.tensioner.travel,
-  demandIs: 'the cord to take up: slack of assembly, stretch, bedding and creep',
+  demandIs: 'the cord to take up: slack of assembly, stretch, bedding, creep, and what heat or cold loosens',
   capacityIs: 'the travel of the tensioner (pulling one end)',
   remedy: 'a longer tensioner, or stretch the cord before it is built in',
 }
