@@ -50,7 +50,7 @@ module.exports = {
   // Tables and results import no search, a search imports no formula, and each study connects the two.
   study: {
     results:
-      'path|show|table[a-z-]*|scatter|node|block-file|residuals|uncertainty-result|failure-result|failure-chances-result|fit-result|robust-result|optimum',
+      'path|show|options|table[a-z-]*|scatter|node|block-file|residuals|uncertainty-result|failure-result|failure-chances-result|fit-result|robust-result|optimum',
     searches:
       'search|search-problem|evolve|crossover|fronts|local-descent|quadratic-step|unit-box|option-search|fit-search|kriging|correlation|share-bound',
     models:

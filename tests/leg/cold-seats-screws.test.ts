@@ -8,7 +8,7 @@ import { JOINTS } from '../../src/leg/numbers.js'
 import { loadInertia } from '../../src/leg/parts/controllers/delay.js'
 import { legInertia } from '../../src/leg/plans/control-gains.js'
 
-const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
+const text = readFileSync(new URL('./version-3/walker-revised.yaml', import.meta.url), 'utf8')
 interface Document {
   bearings: { seatInterference: string; retained: boolean }
   motor: { tapDepth?: string }

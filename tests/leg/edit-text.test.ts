@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { assess, checksTable, compareDesigns, describeLeg, editLegText, upgradeLegText } from '../../src/leg/index.js'
 import { cordDrive } from './cord-drive.js'
 
-const text = readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')
+const text = readFileSync(new URL('./version-3/walker-revised.yaml', import.meta.url), 'utf8')
 
 test('a value is exchanged in place, and nothing else of the text moves', () => {
   const edited = editLegText(text, { 'robot.mass': '12 kg', 'robot.legs': 6, 'bolts.stack.rows[2]': '50 mm' })

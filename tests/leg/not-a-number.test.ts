@@ -16,9 +16,9 @@ import {
 const read = (name: string) => readFileSync(new URL(`../../examples/mudflat-leg-${name}.yaml`, import.meta.url), 'utf8')
 interface Document {
   name: string
-  motor: { terminalResistance: string }
+  motors: { main: { terminalResistance: string } }
   cords: { braid: { breakingStrength: string } }
-  drives: { hip: { pretension: string }; knee: { pretension: string } }
+  joints: { [joint in 'hip' | 'knee']: { drive: { pretension: string } } }
 }
 const changed = (name: string, change: (data: Document) => void) => {
   const data = parse(read(name))
@@ -30,10 +30,10 @@ const slips = {
     leg.cords.braid.breakingStrength = '2.4 N'
   }),
   'a pretension of 90 kN': changed('first', (leg) => {
-    leg.drives.hip.pretension = '90 kN'
+    leg.joints.hip.drive.pretension = '90 kN'
   }),
   'a knee pretension of 200 kN': changed('revised', (leg) => {
-    leg.drives.knee.pretension = '200 kN'
+    leg.joints.knee.drive.pretension = '200 kN'
   }),
 }
 
@@ -70,8 +70,8 @@ test('a demand or capacity that is not a number has no reserve', () => {
 })
 
 test('a motor without a steady temperature leaves no undefined cell in the HTML report', () => {
-  const leg = changed('first', ({ motor }) => {
-    motor.terminalResistance = '0.6 ohm'
+  const leg = changed('first', ({ motors }) => {
+    motors.main.terminalResistance = '0.6 ohm'
   })
   const verdict = assess(leg)
   expect(verdict.unsettled.length).toBeGreaterThan(0)

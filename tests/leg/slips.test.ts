@@ -5,7 +5,7 @@ import { describeLeg, withFields } from '../../src/leg/index.js'
 import { InputError } from '../../src/units/index.js'
 
 const read = (name: string) => readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8')
-const earlier = read('mudflat-leg-revised')
+const earlier = readFileSync(new URL('./version-3/walker-revised.yaml', import.meta.url), 'utf8')
 const heath = read('heath-leg-revised')
 const orchard = read('orchard-leg-revised')
 const json = JSON.stringify(describeLeg(heath), null, 1)

@@ -8,7 +8,7 @@ import { legNumbers } from '../../src/leg/numbers.js'
 import { InputError, mm, N, Quantity } from '../../src/units/index.js'
 import { cordDrive } from './cord-drive.js'
 
-const text = readFileSync(new URL('../../examples/mudflat-leg-first.yaml', import.meta.url), 'utf8')
+const text = readFileSync(new URL('./version-3/walker-first.yaml', import.meta.url), 'utf8')
 const data = () => JSON.parse(JSON.stringify(describeLeg(text))) as Record<string, never>
 
 const messages = (specification: unknown): { path: string; given: string; accepts: string }[] => {

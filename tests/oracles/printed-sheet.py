@@ -44,12 +44,15 @@ link = {
 tension = {
     'joints, knee, drive, drum: groove diameter': '100 mm', 'joints, knee, drive, pinion: groove diameter': '14.4 mm', 'joints, knee, drive, pinion: turns': '3', 'cords, braid: diameter': '1.6 mm',
     'joints, knee, drive: centre distance': '118 mm', 'joints, knee, drive, drum: groove pitch': '2 mm', 'joints, knee, drive: pretension': '280 N', 'cords, braid: axial rigidity': '24 kN', 'cords, braid: pretension left': '0.9 (0.8 to 0.96)',
-    'joints, knee, drive, tensioner: slack at assembly': '2 mm', 'joints, knee, drive, tensioner: travel': '22 mm', 'permanent stretch of a new cord': '1 (0.5 to 2) %',
+    'joints, knee, drive, tensioner: slack at assembly': '2 mm', 'joints, knee, drive, tensioner: travel': '22 mm', 'permanent stretch of a new cord': '1 (0.5 to 2) %', 'cords, braid: thermal expansion': '-5 ppm/K',
+    'thermal expansion of ASA': '95 (80 to 110) ppm/K', 'load cases, airs, cold: temperature': '-2 °C', 'environment: assembly temperature': '20 °C',
 }
 drum, pinion = (100 + 1.6) / 2, (14.4 + 1.6) / 2
 tilt = asin((drum + pinion) / 118)
 working = 2 * 118 * cos(tilt) + drum * (pi + 2 * tilt) + (3 * 2 * pi + pi + 2 * tilt) * sqrt(pinion**2 + (2 / (2 * pi)) ** 2)
-take_up = working * (280 / 24000 + 0.01 + 280 * (1 - 0.9) / 24000) + 2
+# In the cold the frame shrinks and the cord grows: that is taken up as well.
+cold = (20 - -2) * (95e-6 - -5e-6)
+take_up = working * (280 / 24000 + 0.01 + 280 * (1 - 0.9) / 24000 + cold) + 2
 tensioner = {
     'check': 'Tensioner: runs out of travel', 'joint': 'knee', 'demand': digits(take_up) + ' mm', 'capacity': '22 mm', 'inputs': tension,
 }
