@@ -197,7 +197,7 @@ describe('a leg as several figures', () => {
       choices: { plate: { ASA: { plate: { material: 'ASA' } }, PC: { plate: { material: 'PC' } }, PLA: { plate: { material: 'PLA' } } } },
       goals: { minimise: 'driveMass' },
       constraints: { margin: { min: 0.85 } },
-      evaluations: 400,
+      evaluations: 120,
     })
     expect(found.state).toBe('found')
     expect(found.best.results.driveMass!.si).toBeLessThan(figures.driveMass.si)
