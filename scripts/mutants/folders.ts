@@ -32,11 +32,14 @@ const QUICK_LEG =
 const FURTHER_LEG =
   'changes,load-cases,sideways-push,sideways-layout,springs,missing-values,combined-loads,cold-seats-screws,worse-never-better,control-limits,duty,motion'
 
-const leg = (name: string): Folder => ({
+/** What verdicts say: range, evidence, words, errors. */
+const VERDICT = 'assess,survey,display,evidence,not-a-number,sentences,options,words-of-cases,as-formula,passing-range'
+
+const leg = (name: string, further = FURTHER_LEG): Folder => ({
   name: `leg-${name}`,
   source: `src/leg/${name}`,
   tests: ['tests/leg/run/*.test.ts', `tests/leg/{${QUICK_LEG}}.test.ts`],
-  further: [`tests/leg/{${FURTHER_LEG}}.test.ts`],
+  further: [`tests/leg/{${further}}.test.ts`],
 })
 
 export const folders: readonly Folder[] = [
@@ -45,7 +48,8 @@ export const folders: readonly Folder[] = [
   { ...moduleOf('structures'), published: 'structures,leg-sideways' },
   ...['units', 'numeric', 'study'].map((name) => plain(name)),
   plain('formula', 'tests/catalogue/*.test.ts', 'tests/materials/own.test.ts', 'tests/{capstan,fasteners}/propose.test.ts'),
-  ...['run', 'parts', 'cases', 'assess'].map(leg),
+  ...['run', 'parts'].map((name) => leg(name)),
+  ...['cases', 'assess'].map((name) => leg(name, `${FURTHER_LEG},${VERDICT}`)),
 ]
 
 /** Folders of which no mutant was run yet. The list may only shrink. */

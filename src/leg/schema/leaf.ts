@@ -111,7 +111,8 @@ function unitSlip({ kind, max }: Scalar, x: number): string {
 
 function readInterval({ interval: kind, min, max }: Extract<Leaf, { interval: Kind }>, given: unknown) {
   const named = given as { lowest?: unknown; highest?: unknown } | null
-  const ends = Array.isArray(given) ? given : typeof given === 'object' && named !== null ? [named.lowest, named.highest] : []
+  // Spread, so that a hole is a missing end.
+  const ends = Array.isArray(given) ? [...given] : typeof given === 'object' && named !== null ? [named.lowest, named.highest] : []
   if (ends.length !== 2) throw new Rejection(`must be the lowest and the highest, such as ${rangeOf(kind)}`)
   const [lowest, highest] = ends.map((end) => asQuantity(kind, end)) as [Quantity, Quantity]
   if (!(lowest.si < highest.si)) throw new Rejection(`must rise from ${lowest} to a higher value; the limits are upside down`)
