@@ -209,3 +209,12 @@ describe('a leg as several figures', () => {
     expect(governing.reserve / governing.requiredReserve).toBeGreaterThan(0.85)
   })
 })
+
+test('numbers that are changed in place are seen, at any depth', () => {
+  const x = structuredClone(legNumbers(leg))
+  const before = governingReserve(x, ['walk'])
+  ;(x as { robot: { mass: number } }).robot.mass *= 1.5
+  const after = governingReserve(x, ['walk'])
+  expect(after.margin).toBeLessThan(before.margin)
+  expect(after).toEqual(governingReserve(structuredClone(x), ['walk']))
+})

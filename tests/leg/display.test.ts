@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
-import { describeLeg } from '../../src/leg/index.js'
+import { assess, describeLeg } from '../../src/leg/index.js'
 
 const text = readFileSync('examples/mudflat-leg-first.yaml', 'utf8')
 const shown = (leg: object) => (leg as Record<symbol, () => Record<string, string>>)[Symbol.for('Jupyter.display')]!()
@@ -23,8 +23,9 @@ test('what the builder wrote is shown as text, never as markup', () => {
   expect(html).not.toContain('<script')
 })
 
-test('a leg remains plain data', () => {
+test('a leg and its verdict remain plain data', () => {
   const leg = describeLeg(text)
   expect(Object.keys(leg)).not.toContain('Jupyter.display')
   expect(Object.getOwnPropertySymbols({ ...leg })).toEqual([])
+  expect(Object.getOwnPropertySymbols({ ...assess(leg, { cases: ['stand'] }) })).toEqual([])
 })

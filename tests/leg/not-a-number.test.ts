@@ -75,6 +75,8 @@ test('a motor without a steady temperature leaves no undefined cell in the HTML 
   })
   const verdict = assess(leg)
   expect(verdict.unsettled.length).toBeGreaterThan(0)
+  // One sentence, its first letter alone a capital.
+  for (const { why } of verdict.unsettled) expect(why).toMatch(/^[A-Z][^A-Z.]+\.$/)
   const html = htmlReport(verdict)
   expect(html.replace(/<script>[\s\S]*<\/script>/, '')).not.toContain('undefined')
   expect(html).toContain('no steady value')
