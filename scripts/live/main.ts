@@ -25,7 +25,7 @@ let schema: unknown
 let number = 0
 let waiting: Question | undefined
 let busy = false
-/** Sliders whose ranges are to be found, when nothing else is asked. */
+/** Sliders whose ranges are to be found, when no verdict waits. */
 const stale = new Set<string>()
 
 function ask(wanted: Question['wanted']) {

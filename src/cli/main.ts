@@ -43,10 +43,10 @@ function information([verb, ...rest]: readonly string[], version: string): strin
 /** Runs one command line and returns its exit code. Mistakes of the user are printed, one a line; a fault of the program is thrown. */
 export async function main(terminal: Terminal, args: readonly string[], version: string): Promise<Exit> {
   const [verb, ...rest] = args
-  const asked = information(args, version)
-  if (asked !== undefined) terminal.out(asked)
+  const text = information(args, version)
+  if (text !== undefined) terminal.out(text)
   if (verb === undefined) return EXIT.unusable
-  if (asked !== undefined) return EXIT.holds
+  if (text !== undefined) return EXIT.holds
   const run = Object.hasOwn(RUN, verb) ? RUN[verb] : undefined
   if (run === undefined) {
     const near = nearName(verb, Object.keys(RUN))

@@ -89,7 +89,7 @@ export { mountPlate } from './mount-plate.js'
 export type { MountSpecification } from './mount-specification.js'
 export { plateLaw } from './plate-law.js'
 export { plateStore } from './plate-store.js'
-export { ringOnRectangularPlate, ringsOnPlate } from './rectangular-plate.js'
+export { LONGEST_PLATE, ringOnRectangularPlate, ringsOnPlate } from './rectangular-plate.js'
 export { ringOnPlate } from './ring-plate.js'
 export { ringPlateProfile } from './ring-plate-profile.js'
 

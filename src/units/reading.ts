@@ -150,16 +150,16 @@ export function exampleOf(kind: Kind): string {
 /** What is accepted in the place of a value that could not be read. */
 export function accepted(kind: Kind, given: unknown): string {
   const words = kindWords(kind)
-  const wanted = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${exampleOf(kind)}`
+  const kindNeeded = `must be ${/^[aeiou]/.test(words) ? 'an' : 'a'} ${words} such as ${exampleOf(kind)}`
   if (kindRow(kind).lowest === 0 && isBelowZero(kind, given)) return 'must not be below absolute zero'
-  if (typeof given === 'string') return wanted + textHint(kind, given)
-  if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${wanted}: a bare number has no unit`
+  if (typeof given === 'string') return kindNeeded + textHint(kind, given)
+  if (typeof given === 'number') return isPlain(kind) ? 'must be finite' : `${kindNeeded}: a bare number has no unit`
   if (typeof given === 'object' && given !== null) {
     if (hasNumber(kind, given)) return 'must be finite'
     if (kind === 'temperatureDifference' && isForeign(given))
-      return `${wanted}; foreign unit objects cannot tell a difference from a temperature`
+      return `${kindNeeded}; foreign unit objects cannot tell a difference from a temperature`
   }
-  return isPlain(kind) ? wanted : `${wanted} (${unitsAccepted(kind)})`
+  return isPlain(kind) ? kindNeeded : `${kindNeeded} (${unitsAccepted(kind)})`
 }
 
 /** Whether a quantity of this kind, its JSON form or a pair of number and unit holds a number. */

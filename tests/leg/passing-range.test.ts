@@ -65,6 +65,17 @@ test('values that the document does not allow carry its reason, and bound the ra
   }
 })
 
+test('a plate too long to be calculated is refused like one that the document does not allow', () => {
+  const { tried, passes } = passingRange(leg, 'plates.bodyPlate.sink.size.width', {
+    from: '84 mm',
+    to: '900 mm',
+    values: 3,
+    cases: ['stand'],
+  })
+  expect(tried[2]!.refused).toMatch(/plates\.bodyPlate\.sink\.size.*5 times as long as it is wide/)
+  expect(passes[0]!.above!.refused).toBeDefined()
+})
+
 test('the ends of the search are half and one and a half times the value, and may cross zero', () => {
   const { tried } = passingRange(leg, 'environment.coldAir', { from: '-20 degC', to: '10 degC', values: 3 })
   expect(tried.map(({ value }) => value.in('degC'))).toEqual([-20, -5, 10])
@@ -100,6 +111,11 @@ test.each([
     /to is 200 N; must be more than from, 300 N/,
   ],
   ['too few values', () => passingRange(leg, PRETENSION, { values: 2 }), /values is 2; must be a whole number from 3 to 1001/],
+  [
+    'a temperature without its ends',
+    () => passingRange(leg, 'loadCases.airs.hot.temperature'),
+    /from is undefined; must be given, because a share of/,
+  ],
   ['an unknown option', () => passingRange(leg, PRETENSION, { steps: 3 } as never), /steps is 3; is no option/],
   ['an unknown load case', () => passingRange(leg, PRETENSION, { cases: ['wlak'] as never }), /did you mean walk\?/],
 ])('%s is refused by name', (_, work, message) => expect(work).toThrow(message))

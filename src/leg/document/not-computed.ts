@@ -1,3 +1,4 @@
+import { LONGEST_PLATE } from '../../thermal/index.js'
 import { InputError, type Issue, issue } from '../../units/index.js'
 import { AGES, AIRS, EVENTS } from '../parts/load/section.js'
 import type { LegData } from './fields.js'
@@ -42,9 +43,6 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
     if (bolts !== undefined && name !== hip.plate)
       report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')
 }
-
-/** Longest side of a plate over its shortest that its heat is calculated with. */
-const LONGEST_PLATE = 5
 
 /** Each motor gives its heat to a plate of its own, which lies beside the joint that it drives. */
 function mounts({ joints, plates }: LegData, report: Report): void {

@@ -3,6 +3,7 @@ import { quickFor } from '../assess/quick.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { Leg } from '../document/describe.js'
 import type { LegPath } from '../document/names.js'
+import type { LegNumbers } from '../leg-numbers.js'
 import { legNumbers } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
 import { CHECKS } from '../parts/index.js'
@@ -12,7 +13,7 @@ import { fieldName, fieldRows } from '../report/fields-list.js'
 
 /** Where to look, and how closely. */
 export interface PassingRangeOptions {
-  /** Lower end, such as `'100 N'`. Default: half the value of the leg. */
+  /** Lower end, such as `'100 N'`. Default: half the value of the leg; a temperature or a value of 0 has no default. */
   readonly from?: unknown
   /** Upper end. Default: one and a half times the value of the leg. */
   readonly to?: unknown
@@ -81,7 +82,8 @@ const MOST_VALUES = 1001
  * In which range of one field every check has its required reserve, all else as it is: how far a cord may be tightened, how thick a plate must be. Each end
  * comes with the check that decides beyond it. At typical values of everything uncertain, as the reserves of `assess` are.
  *
- * Throws an `InputError` for a path that leads to no quantity of the leg, for ends that are no quantities of its kind or not in rising order, and for unknown load cases.
+ * Throws an `InputError` for a path that leads to no quantity of the leg, for ends that are missing, of another kind or not in rising order, for a number of values
+ * out of its limits, and for unknown load cases.
  */
 export function passingRange(leg: Leg, path: LegPath | (string & {}), options: PassingRangeOptions = {}): PassingRange {
   knownOptions('passingRange', options, ['from', 'to', 'values', 'cases'])
@@ -118,8 +120,11 @@ function valuesOf(now: Quantity<Kind>, { from, to, values = DEFAULT_VALUES }: Pa
 /** One end: as given, or a multiple of the present value. For a negative value the lower end is the larger multiple. */
 function endOf(now: Quantity<Kind>, name: 'from' | 'to', given: unknown, factor: number, issues: Issue[]): number {
   if (given !== undefined) return readAt(name, now.kind, given, issues)
-  if (now.si === 0) issues.push({ path: name, given: 'undefined', accepts: 'must be given, because the field is 0 in the leg' })
-  return now.si === 0 ? Number.NaN : now.si * (now.si > 0 ? factor : 2 - factor)
+  const why =
+    now.si === 0 ? 'the field is 0 in the leg' : now.kind === 'temperature' ? 'a share of a temperature has no meaning' : undefined
+  if (why === undefined) return now.si * (now.si > 0 ? factor : 2 - factor)
+  issues.push({ path: name, given: 'undefined', accepts: `must be given, because ${why}` })
+  return Number.NaN
 }
 
 /** Evaluates the leg with another value in the field. */
@@ -127,15 +132,14 @@ function trial(leg: Leg, path: string, kind: Kind, cases: readonly CaseId[]): (s
   const quick = quickFor(cases)
   return (si) => {
     const value = new Quantity(si, kind)
-    let changed: Leg
+    let x: LegNumbers
     try {
-      changed = withFields(leg, { [path]: value })
+      x = legNumbers(withFields(leg, { [path]: value }))
     } catch (error) {
-      if (error instanceof InputError)
-        return { value, refused: error.issues.map(({ path: at, given, accepts }) => `${at} is ${given}; ${accepts}`).join('; ') }
-      throw error
+      if (!(error instanceof InputError)) throw error
+      return { value, refused: error.issues.map(({ path: at, given, accepts }) => `${at} is ${given}; ${accepts}`).join('; ') }
     }
-    const { margin, id, joint, case: of } = quick.governing(legNumbers(changed))
+    const { margin, id, joint, case: of } = quick.governing(x)
     const check = CHECKS.find((one) => one.id === id) as (typeof CHECKS)[number]
     const place = placeOf({ part: check.part, ...(check.scope === 'joint' ? { joint } : {}) })
     return { value, margin, decides: { id, place, mode: check.mode, caseTitle: LOAD_CASES[of].title } }
