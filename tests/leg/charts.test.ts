@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { afterEach, describe, expect, test, vi } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   type Assessment,
   assess,
@@ -14,6 +14,7 @@ import { legModel } from '../../src/leg/leg-model.js'
 import { driveOf } from '../../src/leg/numbers.js'
 import { chartTable } from '../../src/leg/report/chart-table.js'
 import { gaitClouds, motorLimit } from '../../src/leg/report/gait-points.js'
+import { renderedPictures } from '../../src/leg/report/pictures.js'
 import { caseState } from '../../src/leg/what-if.js'
 import hand from '../oracles/leg-hand.json' with { type: 'json' }
 
@@ -92,11 +93,6 @@ describe('points of the gaits at the motors', () => {
 })
 
 describe('pictures in the page', () => {
-  afterEach(() => {
-    vi.doUnmock('vega')
-    vi.resetModules()
-  })
-
   test('drawn in the colours of the page, each with its own names, told to screen readers', async () => {
     const pictures = await reportPictures(first)
     const html = htmlReport(first, { pictures })
@@ -119,10 +115,9 @@ describe('pictures in the page', () => {
   })
 
   test('without the packages that draw, the numbers stand in tables and the page says so', async () => {
-    vi.doMock('vega', () => {
-      throw new Error('Cannot find package')
-    })
-    const pictures = await reportPictures(first)
+    const pictures = await renderedPictures(first, {}, () =>
+      Promise.reject(new Error('Pictures need', { cause: new Error('Cannot find package') })),
+    )
     expect(pictures.every(({ svg }) => svg === undefined)).toBe(true)
     const html = htmlReport(first, { pictures })
     expect(html).toMatch(/not drawn in this copy/)

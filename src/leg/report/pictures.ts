@@ -1,4 +1,4 @@
-import { type Chart, svgOf } from '../../chart/index.js'
+import { type Chart, type Renderer, svgOf } from '../../chart/index.js'
 import { knownOptions } from '../options.js'
 import type { Assessment } from '../result.js'
 import type { Picture } from './blocks.js'
@@ -13,11 +13,11 @@ export interface ReportPicture extends ReportChart {
 }
 
 /** The packages that draw. Bundlers know an import that may fail by the `try` around it. */
-async function renderer() {
+async function installed(): Promise<Renderer> {
   try {
     const vega = await import('vega')
     const lite = await import('vega-lite')
-    return { vega, lite }
+    return { vega, lite } as Renderer
   } catch (error) {
     throw new Error('Pictures need the packages vega and vega-lite: npm install vega vega-lite', { cause: error })
   }
@@ -29,7 +29,7 @@ async function renderer() {
  * Needs the packages `vega` and `vega-lite` (6) beside limbwright; rejects with an error that names them where they are missing.
  */
 export async function chartSvg(chart: Chart): Promise<string> {
-  return svgOf(chart, await renderer())
+  return svgOf(chart, await installed())
 }
 
 /** Options of `reportPictures`. */
@@ -44,11 +44,21 @@ export interface ReportPicturesOptions {
  */
 export async function reportPictures(assessment: Assessment, options: ReportPicturesOptions = {}): Promise<readonly ReportPicture[]> {
   knownOptions('reportPictures', options, ['drawings'])
+  return renderedPictures(assessment, options, installed)
+}
+
+/** The pictures as drawn by what `load` finds; without pictures where it rejects with the reason of a missing package. */
+export async function renderedPictures(
+  assessment: Assessment,
+  options: ReportPicturesOptions,
+  load: () => Promise<Renderer>,
+): Promise<readonly ReportPicture[]> {
   // The first drawing stands beside the verdict, away from the charts.
   const [, ...others] = options.drawings ?? []
   const charts = besides(chartsOf(assessment), others)
   try {
-    const svgs = await Promise.all(charts.map(({ chart }) => chartSvg(forPhone(chart))))
+    const renderer = await load()
+    const svgs = await Promise.all(charts.map(({ chart }) => svgOf(forPhone(chart), renderer)))
     return charts.map((one, i) => ({ ...one, svg: separate(compactSvg(svgs[i] as string), one.id) }))
   } catch (error) {
     if (error instanceof Error && error.cause !== undefined) return charts.map((one) => ({ ...one, svg: undefined }))
