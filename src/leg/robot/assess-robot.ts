@@ -108,11 +108,15 @@ function housingResistance({
   return 2 * surfaceResistance.si({ coefficient, area: surface }) + layerResistance.si({ thickness: wall, conductivity, area: surface })
 }
 
-/** A motor without a steady temperature draws more than the bus counts here. */
+/** A motor without a steady temperature counts at the highest temperatures of the calculation. */
 function unsettledNotes(leg: LegModel): string[] {
   return (['walk', 'trot'] as const).flatMap((id) =>
     [...busMotors(leg, id)].flatMap(([joint, { unsettled }]) =>
-      unsettled === undefined ? [] : [`${id}, motor of the ${jointWords(joint)}: ${unsettled}; its power is more than what stands here.`],
+      unsettled === undefined
+        ? []
+        : [
+            `${id}, motor of the ${jointWords(joint)}: ${unsettled}. Its power counts with winding and magnets at the highest temperatures of the calculation.`,
+          ],
     ),
   )
 }

@@ -4,7 +4,7 @@ import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { LegModel } from '../leg-model.js'
 import { controllerOf, type DrivenJoint, drivenJoints } from '../numbers.js'
 import { resistanceCoefficient } from '../parts/controllers/fields.js'
-import { heat } from '../parts/motors/heat.js'
+import { heat, temperatures } from '../parts/motors/heat.js'
 import { dragTorque } from '../parts/motors/values.js'
 import { calculationFor } from '../what-if.js'
 
@@ -26,13 +26,11 @@ export function busMotors(leg: LegModel, id: CaseId): ReadonlyMap<DrivenJoint, B
   const calculation = calculationFor(leg)
   const { event, air, age } = LOAD_CASES[id]
   const motor = (joint: DrivenJoint): BusMotor => {
-    const { backEmfConstant, resistance, unsettled } = calculation.get(
-      heat,
-      calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event, air, age })) as never,
-    )
+    const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event, air, age })) as never
+    const { resistance, unsettled } = calculation.get(heat, here)
     const { onResistance, switchingLoss, temperatureLimit } = controllerOf(leg.x, joint)
     return {
-      backEmfConstant,
+      backEmfConstant: calculation.get(temperatures, here).backEmf,
       terminalResistance: resistance,
       drag: calculation.get(dragTorque, calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint })) as never),
       onResistance,

@@ -1,4 +1,4 @@
-import { currentsForTorque, hotResistance, magnetDerating, motorBalance, motorStall } from '../../../thermal/index.js'
+import { copperLoss, currentsForTorque, hotResistance, magnetDerating, motorBalance, motorStall } from '../../../thermal/index.js'
 import { constant, line, type Use, value } from '../../run/index.js'
 import { heldFor } from '../load/durations.js'
 import { airTemperature, heating } from '../load/fields.js'
@@ -68,17 +68,19 @@ const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
 /** The same as a value. */
 export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], (use) => heatedMotor(use))
 
+/** Back-EMF constant with the magnets at a temperature. */
+const emfAt = (use: Use<'motor'>, magnetTemperature: number): number =>
+  use.run(magnetDerating, { backEmfConstant: use(coldEmf), magnetTemperature, coefficient: use(motor.magnetCoefficient) }).backEmfConstant
 /** Back-EMF constant with the magnets as warm as the air. */
-export const emfInAir = value(
-  'motor.emfInAir',
-  ['motor', 'air'],
-  (use) =>
-    use.run(magnetDerating, {
-      backEmfConstant: use(coldEmf),
-      magnetTemperature: use(airTemperature),
-      coefficient: use(motor.magnetCoefficient),
-    }).backEmfConstant,
-)
+export const emfInAir = value('motor.emfInAir', ['motor', 'air'], (use) => emfAt(use, use(airTemperature)))
+
+const resistanceAt = (use: Use<'motor'>, temperature: number): number =>
+  use.run(hotResistance, {
+    resistance: use(motor.terminalResistance),
+    measuredAt: use(motor.resistanceReference),
+    temperature,
+    conductor: 'copper',
+  })
 
 /** A motor that dissipates nothing is as warm as the air. */
 function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
@@ -102,6 +104,18 @@ const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => 
   resistance: use(motor.windingToMount),
 })
 
+/** A motor without a steady temperature: winding, magnets and mount at the highest that a steady one may have, with the current and loss that these cost. */
+function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string, { lossAt20, resistanceToAir }: Ended): Temperatures {
+  const [most, winding] = [use(ceiling), use(windingCeiling)]
+  const backEmf = emfAt(use, most)
+  const loss = use.run(copperLoss, {
+    peakPhaseCurrent: use.run(currentsForTorque, { torque: use(heatingTorque), backEmfConstant: backEmf }).peakPhase,
+    terminalResistance: resistanceAt(use, winding),
+  })
+  return { winding, mount: most, can: most, loss, lossAt20, backEmf, resistanceToAir, unsettled }
+}
+type Ended = Pick<Temperatures, 'lossAt20' | 'resistanceToAir'>
+
 /**
  * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
  * runaway never scores better than a motor that just stays stable.
@@ -124,17 +138,7 @@ export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'
   const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
   if (end.state !== 'runaway' && mount <= most && room >= 0)
     return { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled: undefined }
-  const unsettled = time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT
-  return {
-    winding: most,
-    mount: most,
-    can: most,
-    loss: lossAt20,
-    lossAt20,
-    backEmf,
-    resistanceToAir,
-    unsettled,
-  }
+  return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT, end)
 })
 
 const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
@@ -150,12 +154,7 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     loadedMotorSpeed: use(loadedMotorSpeed),
     /** Of magnets at their temperature: the current follows from it. Without a steady temperature, of magnets as warm as the air. */
     backEmfConstant: unsettled === undefined ? backEmf : use(emfInAir),
-    resistance: use.run(hotResistance, {
-      resistance: use(motor.terminalResistance),
-      measuredAt: use(motor.resistanceReference),
-      temperature: winding,
-      conductor: 'copper',
-    }),
+    resistance: resistanceAt(use, winding),
     current: currentFor(use, use(motorTorque)),
     heatingCurrent: currentFor(use, use(heatingTorque)),
     loss,
