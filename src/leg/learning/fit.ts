@@ -7,6 +7,8 @@ export interface Part {
   readonly rows: Rows
   readonly kept: readonly boolean[]
   readonly scatter: readonly number[]
+  /** Readings that the scatter rests on, less what the fit took of them; absent where the scatter was not estimated. */
+  readonly freedom?: number
 }
 
 /** Parameters fitted to some logs together. */
@@ -103,24 +105,46 @@ export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]):
   let part: Part = { model, rows, kept, scatter: floor.map((x) => 5 * x) }
   let fit = fitTogether([part])
   for (let round = 1; round < ROUNDS; round++) {
-    const scatter = scatterOf(part, fit).map((x, c) => Math.max(x, floor[c]!))
+    const { scatter: found, freedom } = scatterOf(part, fit)
+    const scatter = found.map((x, c) => Math.max(x, floor[c]!))
     const same = scatter.every((x, c) => Math.abs(x - part.scatter[c]!) < SAME * x)
-    part = { ...part, scatter }
+    part = { ...part, scatter, freedom }
     if (same) break
     fit = fitTogether([part], fit)
   }
   return { part, fit, closest: floor }
 }
 
-/** Scatter of the readings about the fit, widened where neighbours deviate alike: such readings tell less than their number. */
-function scatterOf({ model, kept }: Part, { parameters, differences: [all] }: Fit): number[] {
-  const free = parameters.filter((one) => one.deviation === undefined).length / model.channels
-  return Array.from({ length: model.channels }, (_, c) => {
-    const left = kept.flatMap((keep, i) => (keep ? [all![i * model.channels + c] as number] : []))
+/** Readings, beyond what the fit takes of them, that tell a scatter. Where fewer are left, the usual scatter counts for those that lack. */
+const TELLING = 3
+
+/**
+ * Scatter of the readings about the fit, widened where neighbours deviate alike: such readings tell less than their number. An error of an instrument
+ * that follows the readings takes of them what it is narrowed by, so that three readings may leave nothing to tell a scatter from.
+ */
+function scatterOf({ model, kept }: Part, fit: Fit): { scatter: number[]; freedom: number } {
+  const taken = takenBy(fit) / model.channels
+  let freedom = 0
+  const scatter = Array.from({ length: model.channels }, (_, c) => {
+    const left = kept.flatMap((keep, i) => (keep ? [fit.differences[0]![i * model.channels + c] as number] : []))
     const square = left.reduce((sum, x) => sum + x * x, 0)
     const alike = Math.min(MOST_ALIKE, Math.max(0, alikeness(left)))
-    return Math.sqrt((square / Math.max(1, left.length - free)) * ((1 + alike) / (1 - alike)))
+    const free = Math.max(0, left.length - taken)
+    const lacking = model.usual === undefined ? Math.max(0, 1 - free) : Math.max(0, TELLING - free)
+    freedom += free + lacking
+    const usual = lacking * (model.usual?.[c] ?? 0) ** 2
+    return Math.sqrt(((square + usual) / (free + lacking)) * ((1 + alike) / (1 - alike)))
   })
+  return { scatter, freedom }
+}
+
+/** How many readings the parameters take: one for each that only the log determines, and the part of one by which it narrows what was known before. */
+function takenBy({ parameters, solution: { covariance } }: Fit): number {
+  const n = parameters.length
+  return parameters.reduce((sum, { deviation }, i) => {
+    const narrowed = deviation === undefined ? 1 : 1 - (covariance[i * n + i] as number) / deviation ** 2
+    return sum + Math.min(1, Math.max(0, narrowed))
+  }, 0)
 }
 
 const MOST_ALIKE = 0.9

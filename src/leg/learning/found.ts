@@ -44,20 +44,29 @@ function foundOne(fit: Fit, parts: readonly Part[], path: string): Found {
   const value = fromCoordinate(parameter, u)
   const n = fit.parameters.length
   const variance = fit.solution.covariance[i * n + i] as number
-  const t = studentTQuantile(0.975, Math.max(1, readings - telling[0]!.model.learns.length))
+  const shares = sharesOf(fit, i)
+  const t = studentTQuantile(0.975, freedomOf(telling, readings, shares))
   const beyond = Math.hypot(...telling.map(({ model, rows }) => model.beyond?.(path, value, rows) ?? 0))
   const error = t * Math.sqrt(variance)
   const inValue = (away: number) => fromCoordinate(parameter, u + away)
   const ends = [inValue(-error), inValue(error)] as const
   const further = 1.96 * beyond
   const interval = [value - Math.hypot(value - ends[0], further), value + Math.hypot(ends[1] - value, further)] as const
-  const base = { path, logs: telling.map(({ model }) => model.log), value, readings, shares: sharesOf(fit, i) }
+  const base = { path, logs: telling.map(({ model }) => model.log), value, readings, shares }
   const half = (interval[1] - interval[0]) / 2
   const held = fit.solution.atLimit.includes(i)
   if (held || !(half < WIDEST * Math.abs(value)))
     return { ...base, interval: undefined, spread: [value, value], why: whyNot(fit, i, held, base.shares) }
   const [low, high] = wider(telling, path, value, interval)
   return { ...base, interval: clipped(interval, parameter), spread: clipped([low, high], parameter), why: whyWider(telling, path) }
+}
+
+/** Degrees of freedom of a standard error of which only a share comes from the scatter of the readings (Welch, Satterthwaite). */
+function freedomOf(telling: readonly Part[], readings: number, shares: readonly Share[]): number {
+  const spare = Math.max(1, readings - telling[0]!.model.learns.length)
+  const freedom = telling.reduce((sum, part) => sum + (part.freedom ?? Number.POSITIVE_INFINITY), 0)
+  const ofScatter = Math.max(0, 1 - shares.reduce((sum, { share }) => sum + share, 0))
+  return ofScatter === 0 ? spare : Math.min(spare, Math.max(1, freedom / ofScatter ** 2))
 }
 
 const clipped = ([low, high]: readonly [number, number], { low: least, high: most }: Parameter): readonly [number, number] => [

@@ -28,6 +28,8 @@ export interface LogModel {
   readonly channels: number
   /** No model of it is closer than this share of the range of the readings. Default 0.2 %. */
   readonly closest?: number
+  /** Usual scatter of single readings in each channel: what a log of few readings does not tell. */
+  readonly usual?: readonly number[]
   readonly predict: (at: (id: string) => number, rows: Rows) => ArrayLike<number>
   readonly measured: (row: readonly number[]) => readonly number[]
   /** The same readings under another law, to be compared: the wider interval of both is taken. */

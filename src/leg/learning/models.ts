@@ -12,6 +12,7 @@ import { beltPitchModel, efficiencyModel, playModel, straightWindupModel } from 
 import { heatingModel } from './model-heating.js'
 import { springModel, weightModel } from './model-parallel.js'
 import { slipModel } from './model-slip.js'
+import { usualScatter } from './planned.js'
 
 type Make = (leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy) => LogModel
 const ofJoint =
@@ -37,7 +38,10 @@ export function modelOf(leg: LegModel, log: string, id: MeasurementId, joint: Dr
     heating: heatingModel,
     footDeflection: undefined,
   }
-  return models[id]?.(leg, log, joint, accuracy)
+  const model = models[id]?.(leg, log, joint, accuracy)
+  if (model === undefined) return undefined
+  const usual = usualScatter(leg, id, joint)
+  return { ...model, usual, ...(model.rival !== undefined && { rival: { ...model.rival, usual } }) }
 }
 const hasCordAt = (leg: LegModel, id: MeasurementId, joint: DrivenJoint) => id === 'windup' && hasCord(leg.x, joint)
 

@@ -25,9 +25,12 @@ export function plannedRows(
   const predicted = model.predict(at, rows)
   return {
     rows: rows.map((row, i) => completed(id, row, predicted[i * model.channels] as number, predicted[i * model.channels + 1])),
-    scatter: SCATTER[id](leg, joint),
+    scatter: usualScatter(leg, id, joint),
   }
 }
+
+/** Usual scatter of single readings of a log in each channel. @internal */
+export const usualScatter = (leg: LegModel, id: MeasurementId, joint: DrivenJoint): readonly number[] => SCATTER[id](leg, joint)
 
 const MINUTE = 60
 const DAY = 86_400

@@ -13,15 +13,19 @@ const MAD = 0.6744897501960817
 /** Fewest readings of which one can be called a spike. */
 const FEWEST = 5
 
-/** Readings far outside the scatter of the rest, by index. `closest` is the least scatter that is believed. */
-function spikesOf(deviations: readonly number[], closest: number): number[] {
+/**
+ * Readings far outside the scatter of the rest, by index. `closest` is the least scatter that is believed. `freedom` is how many readings the fit left
+ * free: few readings lie closer to their own fit than to the truth.
+ */
+function spikesOf(deviations: readonly number[], closest: number, freedom: number): number[] {
   const median = (list: readonly number[]) => {
     const sorted = [...list].sort((a, b) => a - b)
     const half = sorted.length >> 1
     return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2
   }
   const middle = median(deviations)
-  const deviation = Math.max(median(deviations.map((r) => Math.abs(r - middle))) / MAD, closest)
+  const nearer = Math.sqrt(deviations.length / freedom)
+  const deviation = Math.max((nearer * median(deviations.map((r) => Math.abs(r - middle)))) / MAD, closest)
   return deviations.flatMap((r, i) => (Math.abs(r - middle) > SPIKE * deviation ? [i] : []))
 }
 
@@ -30,17 +34,18 @@ export function withoutSpikes(
   log: string,
   lines: readonly number[],
   kept: readonly boolean[],
-  channels: readonly { readonly deviations: readonly number[]; readonly closest: number }[],
+  channels: readonly { readonly deviations: readonly number[]; readonly closest: number; readonly freedom?: number }[],
   remarks: LogRemark[],
   options: SpikeOptions,
 ): readonly boolean[] {
   const at = kept.flatMap((keep, i) => (keep ? [i] : []))
   if (at.length < FEWEST) return kept
   const spikes = new Set(
-    channels.flatMap(({ deviations, closest }) =>
+    channels.flatMap(({ deviations, closest, freedom = at.length }) =>
       spikesOf(
         at.map((i) => deviations[i]!),
         closest,
+        freedom,
       ).map((k) => at[k]!),
     ),
   )

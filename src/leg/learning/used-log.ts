@@ -30,6 +30,7 @@ export function fitLog(
   const channels = Array.from({ length: model.channels }, (_, c) => ({
     deviations: rows.map((_, i) => first.fit.differences[0]![i * model.channels + c] as number),
     closest: first.closest[c]!,
+    freedom: (first.part.freedom as number) / model.channels,
   }))
   const stay = withoutSpikes(log, lines, kept, channels, remarks, options)
   const count = stay.filter(Boolean).length
