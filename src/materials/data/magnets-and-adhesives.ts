@@ -111,7 +111,7 @@ export const anaerobic = /* @__PURE__ */ tableMaterial(
       30,
       'MPa',
       ANAEROBIC_SHEAR,
-      'steel on steel, gap 0.02 to 0.10 mm; strong grades 25; stainless and aluminium 0.5 to 0.8 of it',
+      'steel on steel, gap 0.02 to 0.10 mm; strong grades 25; stainless, aluminium 0.5 to 0.8',
     ],
     strengthKept1000Hours: [0.5, 0.4, 0.6, '1', ADHESIVE_MEMORY],
     strengthKept1Year: [0.4, 0.3, 0.5, '1', ADHESIVE_MEMORY, 'with ageing'],

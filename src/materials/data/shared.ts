@@ -19,23 +19,9 @@ import {
 // PropertyRows that several polymers share because nothing better is known of any of them.
 
 export const AMORPHOUS_1000_HOURS: PropertyRow<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
-export const AMORPHOUS_1_YEAR: PropertyRow<'ratio'> = [
-  0.32,
-  0.25,
-  0.4,
-  '1',
-  PLASTICS_PRACTICE,
-  'steady load for a year and more, 23 °C, amorphous',
-]
+export const AMORPHOUS_1_YEAR: PropertyRow<'ratio'> = [0.32, 0.25, 0.4, '1', PLASTICS_PRACTICE, 'steady load for a year or more, 23 °C']
 export const CRYSTALLINE_1000_HOURS: PropertyRow<'ratio'> = [0.55, 0.5, 0.6, '1', PLASTICS_PRACTICE, 'steady load, 23 °C']
-export const CRYSTALLINE_1_YEAR: PropertyRow<'ratio'> = [
-  0.28,
-  0.2,
-  0.35,
-  '1',
-  PLASTICS_PRACTICE,
-  'steady load for a year and more, 23 °C, semicrystalline',
-]
+export const CRYSTALLINE_1_YEAR: PropertyRow<'ratio'> = [0.28, 0.2, 0.35, '1', PLASTICS_PRACTICE, 'steady load for a year or more, 23 °C']
 export const POLYMER_FATIGUE: PropertyRow<'ratio'> = [
   0.22,
   0.15,
@@ -58,16 +44,9 @@ export const GLASSY_STRAIN_LIMIT: PropertyRow<'strain'> = [
   1,
   '%',
   CRAWFORD_STRAIN,
-  'design strain under long load; middle of 0.5 to 1',
+  'design strain, long load; middle of 0.5 to 1',
 ]
-export const BRITTLE_STRAIN_LIMIT: PropertyRow<'strain'> = [
-  0.5,
-  0.4,
-  1,
-  '%',
-  CRAWFORD_STRAIN,
-  'design strain under long load, brittle glass',
-]
+export const BRITTLE_STRAIN_LIMIT: PropertyRow<'strain'> = [0.5, 0.4, 1, '%', CRAWFORD_STRAIN, 'design strain, long load, brittle glass']
 export const FIBRE_STRAIN_LIMIT: PropertyRow<'strain'> = [
   0.3,
   0.2,
@@ -131,13 +110,9 @@ export const PRINT_LUBRICATED: PropertyRow<'ratio'> = [
   PRINT_TRIBOMETER,
   'printed ABS, PC and PLA, dry, oiled and greased together 0.04 to 0.2; printed ABS in oil 0.040 to 0.055',
 ]
-export const PLASTIC_DIFFUSIVITY: PropertyRow<'massDiffusivity'> = [
-  3e-12,
-  1e-12,
-  1e-11,
-  'm^2/s',
-  CRANK,
-  'water, room temperature, solid wall',
-]
+export const PLASTIC_DIFFUSIVITY: PropertyRow<'massDiffusivity'> = [3e-12, 1e-12, 1e-11, 'm^2/s', CRANK, 'water, room temperature, solid']
 /** Growth of a print with short fibres by the water it takes up. */
 export const FILLED_SWELLING: PropertyRow<'ratio'> = [0.2, 0.05, 0.45, '1', SWELLING_OF_FILLED, 'linear strain per share of water by mass']
+/** Conditions of values that polymers with short fibres share. */
+export const EXPANSION_BY_FIBRES = 'along the roads; between straight long fibres and the stiffness of prints'
+export const FLAT_FIBRES = 'flat fibres; PET with carbon fibre conducted more through a plate'

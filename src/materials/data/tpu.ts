@@ -73,7 +73,7 @@ export const tpu95a = /* @__PURE__ */ tableMaterial(
       0.85,
       '1',
       UPRIGHT_AM_DATABASE,
-      'upright 12 to 24 over flat 22 to 36 MPa; two makers 22 over 27 and 12.2 over 44.2',
+      'upright 12 to 24 over flat 22 to 36 MPa; makers 22 over 27, 12.2 over 44.2',
     ],
     interlayerShearRatio: LAYER_SHEAR_RATIO,
     strengthKept1000Hours: CRYSTALLINE_1000_HOURS,
