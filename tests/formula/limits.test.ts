@@ -35,6 +35,14 @@ describe('notes of what was given', () => {
       expect(notesOf(given)).toEqual([note])
   })
 
+  test('a record or a list that holds itself is searched to its end', () => {
+    const ring: Record<string, unknown> = { a: noted }
+    ring.self = ring
+    const list: unknown[] = [{ a: noted }]
+    list.push(list, { list })
+    expect([notesOf(ring), notesOf(list)]).toEqual([[note], [note]])
+  })
+
   test('nothing is found where nothing is noted', () => {
     for (const given of [1, '1 mm', null, {}, { a: 1 }, { a: { b: new Quantity(1, 'length') } }, { a: [1, 2], b: null }])
       expect(notesOf(given)).toBeUndefined()

@@ -6,7 +6,7 @@ import { lateralFootForce } from '../../src/kinematics/index.js'
 import { compare, comparisonAt } from '../../src/leg/assess/compare.js'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import type { CaseId } from '../../src/leg/cases/events.js'
-import { describeLeg, type Leg, legNumbers, withFields } from '../../src/leg/index.js'
+import { assess, describeLeg, type Leg, legNumbers, withFields } from '../../src/leg/index.js'
 import type { Joint } from '../../src/leg/numbers.js'
 import { bearing, pairSpacing } from '../../src/leg/parts/ball-bearings/fields.js'
 import { still } from '../../src/leg/parts/ball-bearings/life.js'
@@ -169,6 +169,21 @@ test('a plate stores heat while its motor is held, and is not asked otherwise', 
   const stalled = storeOf('stall')
   expect(stalled.capacity).toBeGreaterThan(0)
   expect(stalled.conductance).toBeGreaterThan(0)
+  // Nothing is known of the heat capacity of an adhesive: then it stores none, and the motor reads too warm.
+  const unknown = calculated(withFields(first, { [`plates.${plate}.material`]: 'anaerobic adhesive' } as never))
+  const stall = unknown.at({ motor: motor!, plate: plate!, event: 'stall' })
+  expect(unknown.calculation.get(store, stall)).toEqual({ capacity: 0, conductance: 0 })
+})
+
+test('the strength of a print names the rules that it rests on: the temperature of its creep data and its glass transition', () => {
+  const { checks } = assess(first, { cases: ['drop'] })
+  const named = (id: string, where: string) => checks.find((one) => one.id === id)!.sources.some((source) => source.where.includes(where))
+  for (const id of ['boss.tearOut', 'drum.split', 'upperLink.bending']) {
+    expect(named(id, 'ISO 291'), id).toBe(true)
+    expect(named(id, 'below the glass transition'), id).toBe(true)
+  }
+  // Steel creeps and softens nowhere near.
+  for (const where of ['ISO 291', 'below the glass transition']) expect(named('pin.shear', where)).toBe(false)
 })
 
 test('the strength of a polymer has the range of its source', () => {

@@ -266,3 +266,43 @@ test('the extremes inside ranges are found where most of them have no answer', (
   expect(high.value.si).toBeGreaterThan(0.19)
   expect(high.value.si).toBeLessThanOrEqual(0.2)
 })
+
+test('places without an answer do not hide extremes elsewhere', () => {
+  for (const edge of [-1, 1]) {
+    const wave = (a: number, b: number) =>
+      a < edge ? Number.NaN : Math.cos(2 * a) * Math.cos(2 * b) + 0.05 * ((a - 2.1) ** 2 + (b - 1.3) ** 2)
+    const of = formula('test.wave', {
+      inputs: { a: 'ratio', b: 'ratio' },
+      output: 'ratio',
+      source: [{ level: 'unverified', where: 'test' }],
+      si: ({ a, b }) => wave(a, b),
+    })
+    const { low, high } = bounds(of, { a: uniform(-4, 4), b: uniform(-4, 4) })
+    const all = Array.from({ length: 161 }, (_, i) => i / 20 - 4)
+    const values = all.flatMap((a) => all.map((b) => wave(a, b))).filter((y) => !Number.isNaN(y))
+    expect(low.value.si).toBeLessThanOrEqual(Math.min(...values))
+    expect(high.value.si).toBeGreaterThanOrEqual(Math.max(...values))
+  }
+})
+
+test('an equality beside a limit: the best of many valleys, as a scan along the equality finds it', () => {
+  // Four wavy terms, two of them free to be nothing; the other two share a² b = 2, with b at most 1.5.
+  const wavy = (x: number) => x * x + 3 * (1 - Math.cos(3 * x))
+  const of = formula('test.valleys', {
+    inputs: { a: 'ratio', b: 'ratio', c: 'ratio', d: 'ratio' },
+    output: { sum: 'ratio', product: 'ratio', b: 'ratio' },
+    source: [{ level: 'unverified', where: 'test' }],
+    si: ({ a, b, c, d }) => ({ sum: wavy(a - 1.1) + wavy(b + 0.7) + wavy(c - 0.3) + wavy(d - 2), product: a * a * b, b }),
+  })
+  const range = { from: -5, to: 5 }
+  const { best } = optimise(of, {
+    vary: { a: range, b: range, c: range, d: range },
+    goals: { minimise: 'sum' },
+    constraints: { product: { equals: 2 }, b: { max: 1.5 } },
+    seed: 1,
+  })
+  let least = Number.POSITIVE_INFINITY
+  for (let a = -5; a <= 5; a += 1e-4) if (2 / a ** 2 <= 1.5) least = Math.min(least, wavy(a - 1.1) + wavy(2 / a ** 2 + 0.7))
+  expect(best.violated).toEqual([])
+  expect(best.results.sum!.si).toBeCloseTo(least, 4)
+})

@@ -210,6 +210,46 @@ describe('changes', () => {
     }
   })
 
+  test('names of one section lead a leaf to the numbers of another, which it follows', () => {
+    interface Two {
+      readonly chosen: Record<string, true>
+      readonly sizes: Record<string, number>
+    }
+    const sum = leaf('sum', [], {
+      kind: 'length',
+      read: (x: Two) => Object.keys(x.chosen).reduce((all, name) => all + (x.sizes[name] ?? 0), 0),
+    })
+    const sizes = { a: 1, b: 2, c: 4 }
+    const [both, last] = [{ a: true, b: true } as const, { a: true, c: true } as const]
+    const calculation = new Calculation<Two>(structure, { chosen: both, sizes })
+    const loaded = (document: Two) => {
+      calculation.load(document)
+      return calculation.get(sum, {})
+    }
+    expect(calculation.get(sum, {})).toBe(3)
+    expect(loaded({ chosen: both, sizes: { ...sizes, b: 20 } })).toBe(21)
+    expect(loaded({ chosen: last, sizes: { ...sizes, b: 20 } })).toBe(5)
+    expect(loaded({ chosen: last, sizes: { ...sizes, c: 40 } })).toBe(41)
+  })
+
+  test('the fields of a leaf are the numbers and words that it hands on, each item of a list and each part of a record', () => {
+    const document = { heights: [3, 5], box: { width: 2, note: null, sides: [{ at: 1 }] }, other: 9 }
+    const paths = (read: (x: typeof document) => unknown) => {
+      const calculation = new Calculation<typeof document>(structure, document)
+      return calculation.fieldsOf(calculation.cell(leaf('some', [], { kind: 'record', read }), {}))
+    }
+    expect(paths((x) => x.heights)).toEqual([
+      { path: 'heights[0]', value: 3 },
+      { path: 'heights[1]', value: 5 },
+    ])
+    expect(paths((x) => x.box)).toEqual([
+      { path: 'box.width', value: 2 },
+      { path: 'box.note', value: null },
+      { path: 'box.sides[0].at', value: 1 },
+    ])
+    expect(paths((x) => x.heights.length)).toEqual([])
+  })
+
   test('a pinned value is a what-if: what reads it follows, changes below do not touch it, unpinning brings the calculated one back', () => {
     const calculation = fresh()
     const plate = { plate: of<'plate'>(0) }
@@ -286,6 +326,22 @@ describe('scenarios', () => {
     )
   })
 
+  test('a value that nobody has read before is calculated, and fails as it does alone', () => {
+    const calculation = fresh()
+    const cell = calculation.cell(resistance, { motor: of<'motor'>(1) })
+    calculation.read(cell)
+    const scenarios = calculation.scenarios([{ cell, range: calculation.rangeOf(cell)! }])
+    const reader = scenarios.at(new Map([[cell, 'high']]))
+    // The hip has the right motor, of 0.4 ohm and a tenth more.
+    expect(reader.read(calculation.cell(loss, hip))).toBeCloseTo(3 * 3 ** 2 * 0.44, 12)
+    expect(reader.read(calculation.cell(loss, knee))).toBe(3 * 5 ** 2 * 0.2)
+    const broken = value('broken', ['joint'], (use): number => {
+      throw new Error(`${use(loss).toFixed(2)} W is too much`)
+    })
+    expect(() => reader.read(calculation.cell(broken, hip))).toThrow('11.88 W is too much')
+    expect(() => calculation.get(broken, hip)).toThrow('10.80 W is too much')
+  })
+
   test('a scenario that is over, by another one or by a leaf that was set, is not read', () => {
     const calculation = fresh()
     const cell = calculation.cell(twice, places[0]!)
@@ -337,6 +393,10 @@ describe('loops', () => {
     const log = calculation.cell(root, knee).log ?? []
     expect(log.filter((entry) => 'formula' in entry)).toHaveLength(1)
     expect(log.at(-1)).toMatchObject({ loop: 'square root', settled: true })
+    const sheet = new SheetMaker(calculation as Calculation<never>).sheet([calculation.cell(root, knee)])
+    expect(sheet.loops).toEqual([
+      { title: 'square root', x: expect.closeTo(Math.sqrt(5), 11), next: expect.closeTo(Math.sqrt(5), 11), within: 1e-12, settled: true },
+    ])
   })
 
   test('a value read inside a loop is an error', () => {

@@ -22,3 +22,11 @@ test('a 1 of a table of several kinds is no time of a second', () => {
   const from = (path: string, kind: string) => [...linksOf([{ path, number: 1, kind }], candidates).values()][0]?.number
   expect([from('duration', 'time'), from('shares.0', 'ratio')]).toEqual([0, 1])
 })
+
+test('a word that many numbers have, such as factor, tells none of them from another', () => {
+  const candidates = [leaf(0, 'bolt.safety', 1.5, 'ratio'), leaf(1, 'material.fatigueFactor', 1.5, 'ratio')]
+  const from = (path: string) => [...linksOf([{ path, number: 1.5, kind: 'ratio' }], candidates).values()][0]?.number
+  expect([from('safetyFactor'), from('fatigueFactor')]).toEqual([0, 1])
+  // Where it is the only word, it counts.
+  expect(from('factor')).toBe(1)
+})
