@@ -58,7 +58,12 @@ describe('the hand', () => {
 })
 
 describe('checks against a calculation by hand (oracles/leg-hand-checks.py), each step from a textbook', () => {
-  test.each(Object.entries(checks.rows))('%s', (key, [demand, capacity]) => near(key, [demand!, capacity!], 1e-9, 1e-9))
+  // Speeds and angles of the swing: their largest is looked for until a step would raise it by less than a millionth.
+  const SWING = new Set(['bearing.life', 'leg.reach', 'leg.range'])
+  test.each(Object.entries(checks.rows))('%s', (key, [demand, capacity]) => {
+    const within = SWING.has(key.split(' ')[1]!) ? 1e-5 : 1e-9
+    near(key, [demand!, capacity!], within, within)
+  })
   test.each(Object.entries(checks.sideways))('pushed sideways: %s', (key, [demand, capacity]) =>
     near(key, [demand!, capacity!], 1e-9, 1e-9, pushed),
   )
@@ -79,13 +84,14 @@ describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walki
     const by = heat.motors[id][joint]
     expect(own.unsettled).toBeUndefined()
     const pairs = [
-      [own.heatingTorque, by.heating],
-      [own.motorTorque, by.most],
-      [own.ironLoss, by.iron],
-      [own.motorSpeed, by.speed],
-      [own.loadedMotorSpeed, by.loadedSpeed],
+      [own.heatingTorque, by.heating, 1e-9],
+      [own.motorTorque, by.most, 1e-9],
+      // The highest speed of the swing is looked for until a step would raise it by less than a millionth.
+      [own.ironLoss, by.iron, 1e-6],
+      [own.motorSpeed, by.speed, 1e-6],
+      [own.loadedMotorSpeed, by.loadedSpeed, 1e-9],
     ] as const
-    for (const [one, other] of pairs) expect(Math.abs(one - other)).toBeLessThanOrEqual(1e-9 * other)
+    for (const [one, other, within] of pairs) expect(Math.abs(one - other)).toBeLessThanOrEqual(within * other)
   })
 
   // Temperatures carry what tabulated series and finite volumes of the plate differ by, currents a tenth of that through magnets and copper.
@@ -99,7 +105,7 @@ describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walki
     'motor.runaway': [1e-4, 2e-4],
     'motor.current': [5e-5, 1e-9],
     'motor.speed': [1e-9, 5e-5],
-    'motor.swing': [1e-9, 5e-5],
+    'motor.swing': [1e-5, 5e-5],
     'controller.heat': [5e-5, 1e-9],
     'supply.current': [1e-4, 1e-9],
     'motorBolt.slip': [1e-9, 1e-9],

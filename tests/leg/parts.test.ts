@@ -85,7 +85,7 @@ describe('a stride', () => {
     expect(strideLoadsOf({ ...leg, hipRotorInertia: rotor }).hipShaftRms).toBeGreaterThan(bare.hipShaftRms)
     expect(strideLoadsOf({ ...leg, kneeRotorAtHip: rotor }).hipShaftRms).toBeGreaterThan(bare.hipShaftRms)
     expect(strideLoadsOf({ ...leg, kneeRotorInertia: rotor }).kneeShaftRms).toBeGreaterThan(bare.kneeShaftRms)
-    expect(strideLoadsOf({ ...leg, hipRotorInertia: rotor }).hipTorque).toBe(bare.hipTorque)
+    expect(strideLoadsOf({ ...leg, hipRotorInertia: rotor }).hipTorque / bare.hipTorque).toBeCloseTo(1, 5)
   })
 
   test('a knee that points backward bends the other way and swings as wide', () => {

@@ -54,8 +54,8 @@ def torques(x, down, backward, hip_height=height, motion=None, gravity=g):
     sideways = -(down + sum(fd for _, _, _, fd, _ in links)) * offset
     return sideways, hip, knee
 
-EXTREMES = (mpf(0), mpf('0.5'), mpf(1))
 PARTS = 12
+EXTREMES = [mpf(i) / PARTS for i in range(PARTS + 1)]
 
 # A slow walk at a duty factor of 3/4, steps in lateral sequence: left hind, left front, right hind, right front, a quarter of a stride apart. Three feet
 # stand at every moment: areas of the triangle share the weight, and where it is outside the two feet of the nearest edge carry it.
@@ -88,14 +88,14 @@ def shares(step, forward=mpf(0), left=mpf(0), duty=mpf('0.75')):
                 parts[row][part] = max(parts[row][part], mine)
     return parts
 def part_of(parts):
-    """The force of a phase: at the ends and in the middle of the stance that of the larger neighbour."""
+    """The force of a phase: at the ends of the parts of the stance that of the larger neighbour."""
     return lambda s: parts[int(s * PARTS)] if (s * PARTS) % 1 else max(parts[max(0, int(s * PARTS) - 1)], parts[min(PARTS - 1, int(s * PARTS))])
 def of_rows(run, rows):
     """The worse of the rows, value by value."""
     ways = [run(part_of(parts)) for parts in rows.values()]
     return {key: min(way[key] for way in ways) if key.endswith('Lowest') else max((way[key] for way in ways), key=abs) for key in ways[0]}
 def stride(duty, step, speed, clearance, force_at, traction, gravity=g):
-    """Torques with and without the rotors at twelve moments of stance, its ends and middle, and twelve of swing, for even speed in stance and a quintic swing."""
+    """Torques with and without the rotors at twelve moments of stance and the ends of its parts, and over the swing, for even speed in stance and a quintic swing."""
     stance_time = step / speed
     period = stance_time / duty
     swing_time = period - stance_time
@@ -111,25 +111,49 @@ def stride(duty, step, speed, clearance, force_at, traction, gravity=g):
         (kx, kd), (fx, fd) = lever_arms(x, height - up)
         # Turning of a link, right-handed about left: zero hanging straight down, positive when its end goes backward.
         return [kx * upper_share, kd * upper_share, -atan2(kx, kd), (kx + fx) / 2, (kd + fd) / 2, -atan2(fx - kx, fd - kd)]
+    def at(s, stands):
+        t = s * stance_time if stands else stance_time + s * swing_time
+        second = [diff(lambda u, k=k: links(u, stands)[k], t, 2) for k in range(6)]
+        x, up = foot(t, stands)
+        f = force_at(s) if stands else mpf(0)
+        sideways, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]), gravity)
+        # The rotors turn with hip and knee angle, 6.2 and 5.6 times faster.
+        at_hip, at_knee = second[2], second[5] - second[2]
+        now, turning = links(t, stands), [diff(lambda u, k=k: links(u, stands)[k], t) for k in (2, 5)]
+        # The knee's rotor rides on the upper link and turns against its crossed drum: it spins with the hip, less its turns for the knee.
+        spin = at_hip - knee_ratio * at_knee
+        return {'stands': stands, 'hip': now[2], 'knee': now[5] - now[2], 'hipRate': abs(turning[0]), 'kneeRate': abs(turning[1] - turning[0]),
+                'away': sqrt(x * x + (height - up)**2), 'sideways': abs(sideways),
+                'torques': (hip, knee, hip + rotor * hip_ratio**2 * at_hip + rotor * spin, knee - rotor * knee_ratio * spin)}
     rows, poses = [], []
     for stands in (True, False):
         count = PARTS if stands else 12
-        # Ends and middle of the stance count for the largest values alone: they last no time.
+        # Ends of the parts of the stance count for the largest values alone: they last no time.
         for s, share in [((mpf(i) + mpf('0.5')) / count, mpf(1) / count) for i in range(count)] + [(e, mpf(0)) for e in EXTREMES if stands]:
-            t = s * stance_time if stands else stance_time + s * swing_time
-            second = [diff(lambda u, k=k: links(u, stands)[k], t, 2) for k in range(6)]
-            x, up = foot(t, stands)
-            f = force_at(s) if stands else mpf(0)
-            sideways, hip, knee = torques(x, f, traction * f, height - up, (second[:3], second[3:]), gravity)
-            # The rotors turn with hip and knee angle, 6.2 and 5.6 times faster.
-            at_hip, at_knee = second[2], second[5] - second[2]
-            now, turning = links(t, stands), [diff(lambda u, k=k: links(u, stands)[k], t) for k in (2, 5)]
-            poses.append({'stands': stands, 'hip': now[2], 'knee': now[5] - now[2], 'hipRate': abs(turning[0]),
-                          'kneeRate': abs(turning[1] - turning[0]), 'away': sqrt(x * x + (height - up)**2), 'sideways': abs(sideways)})
-            # The knee's rotor rides on the upper link and turns against its crossed drum: it spins with the hip, less its turns for the knee.
-            spin = at_hip - knee_ratio * at_knee
-            rows.append((hip, knee, hip + rotor * hip_ratio**2 * at_hip + rotor * spin, knee - rotor * knee_ratio * spin,
-                         (stance_time if stands else swing_time) * share))
+            pose = at(s, stands)
+            poses.append(pose)
+            rows.append((*pose['torques'], (stance_time if stands else swing_time) * share))
+    # The swing where each value is largest: golden section round the largest of 48 moments.
+    course = [at(mpf(i) / 48, False) for i in range(49)]
+    quantities = [lambda p, key=key, sign=sign: sign * p[key] for key in ('hip', 'knee', 'hipRate', 'kneeRate', 'away', 'sideways') for sign in (1, -1)]
+    quantities += [lambda p, k=k: abs(p['torques'][k]) for k in range(4)]
+    for of in quantities:
+        top = max(range(49), key=lambda i: of(course[i]))
+        lo, hi, part = mpf(max(0, top - 1)) / 48, mpf(min(48, top + 1)) / 48, (sqrt(mpf(5)) - 1) / 2
+        inner = [hi - part * (hi - lo), lo + part * (hi - lo)]
+        found = [at(s, False) for s in inner]
+        for _ in range(24):
+            if of(found[0]) > of(found[1]):
+                hi, inner[1], found[1] = inner[1], inner[0], found[0]
+                inner[0] = hi - part * (hi - lo)
+                found[0] = at(inner[0], False)
+            else:
+                lo, inner[0], found[0] = inner[0], inner[1], found[1]
+                inner[1] = lo + part * (hi - lo)
+                found[1] = at(inner[1], False)
+        for pose in (max(found, key=of), course[top]):
+            poses.append(pose)
+            rows.append((*pose['torques'], mpf(0)))
     rms = lambda column: sqrt(sum(r[column] ** 2 * r[4] for r in rows) / period)
     most = lambda column: max((r[column] for r in rows), key=abs)
     return {'hip': float(most(0)), 'knee': float(most(1)), 'hipShaft': float(most(2)), 'kneeShaft': float(most(3)),

@@ -1,9 +1,10 @@
 import { KNEE_BACKWARD, LegKernel, REACHED } from '../../../kinematics/index.js'
 import { springTorqueAt } from '../springs/law.js'
-import { clean, JointLoad } from './joint-load.js'
+import { clean, JointLoad, MOMENTARY } from './joint-load.js'
 import { linkDynamics } from './link-dynamics.js'
 import { SidewaysLoad } from './sideways-load.js'
-import { footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightForces } from './stride-moments.js'
+import { atOnce, footPathOf, type Moment, momentsOf, rowsOf, type StrideInput, uprightForces } from './stride-moments.js'
+import { takeSwingPeaks, type Watched } from './swing-peaks.js'
 import type { ThroughDrive } from './through-drive.js'
 import { throughDriveOf } from './through-drive-of.js'
 
@@ -47,6 +48,8 @@ export class Stride {
   readonly #airborne: readonly number[]
   /** Forces across the walk, over the upright one: none, or as far as it goes to both sides. */
   readonly #across: readonly number[]
+  #sidewaysNow = 0
+  readonly #sidewaysLoad: Watched = { now: () => [this.#sidewaysNow, -this.#sidewaysNow], most: () => this.sideways }
   /** Whether springs bear part of what the joints hold. The drives then also hold the leg with its foot lifted, in one more way. */
   readonly #sprung: boolean
 
@@ -64,12 +67,24 @@ export class Stride {
     const { moving, turns, stanceTime, period, moments } = momentsOf(x)
     const path = moving ? footPathOf(x, period).si : undefined
     if (path === undefined) state.fill(0).set([0, x.hipOffset, -x.height])
-    for (const moment of moments) {
+    const take = (moment: Moment) => {
       const { stands, phase, parts } = moment
       const time = stands ? stanceTime : period - stanceTime
       path?.stateInto(state, 0, stands ? phase * time : stanceTime + phase * time)
       this.#take(moment, turns, time / parts)
     }
+    // The drum of a hip without a spring does what the hip does.
+    const loads = [
+      ...new Set([this.hip, this.knee, ...(x.hipSpring === undefined ? [] : [this.hipDrum]), this.kneeDrum]),
+      this.#sidewaysLoad,
+    ]
+    const swing = []
+    for (const moment of moments) {
+      take(moment)
+      if (!moment.stands) swing.push({ phase: moment.phase, values: loads.map((load) => load.now()) })
+    }
+    // A peak that the leg does not reach is not looked for.
+    if (this.reached) takeSwingPeaks(loads, swing, (phase) => take(atOnce(false, phase)))
   }
 
   /** Takes the moment with the foot at `state`. */
@@ -78,27 +93,35 @@ export class Stride {
       this.reached = false
       return
     }
-    const { x } = this
     this.#links.torqueInto(own, 0, angles, rates, accelerations, 0, 0, 0)
     this.#kernel.jacobianInto(jacobian, 0, angles[0]!, angles[1]!, angles[2]!)
-    const forces = moment.stands ? uprightForces(x, moment.phase) : this.#airborne
-    let largest = 0
-    for (let row = 0; row < forces.length; row++) {
-      const force = forces[row]!
-      this.#bear(ENDS * row, x.tractionLowest * force, force, moment)
-      this.#bear(ENDS * row + 1, x.tractionHighest * force, force, moment)
-      largest = Math.max(largest, force)
-    }
-    this.vertical = Math.max(this.vertical, largest)
-    this.across.take(x, largest, angles[2]!)
-    if (this.#sprung) this.#bear(ENDS * forces.length, 0, 0, moment)
+    if (moment.stands || lasts > 0) this.#load(moment, lasts > 0)
+    // In the air all ways are one, and a moment of no length counts for the largest values alone.
+    else this.#bear(MOMENTARY, 0, 0, moment)
     this.hip.turn(angles[1]!, rates[1]!, moment.stands)
     this.knee.turn(angles[2]!, rates[2]!, moment.stands)
     if (this.hipDrum !== this.hip) {
       this.hipDrum.turn(angles[1]!, rates[1]!, moment.stands)
       this.kneeDrum.turn(this.through?.angle ?? angles[2]!, this.through?.rate ?? rates[2]!, moment.stands)
     }
-    this.durations.push(lasts)
+    if (lasts > 0) this.durations.push(lasts)
+  }
+
+  /** Takes the torques of a moment, loaded in each way. */
+  #load(moment: Moment, lasts: boolean): void {
+    const { x } = this
+    const forces = moment.stands ? uprightForces(x, moment.phase) : this.#airborne
+    const way = (k: number) => (lasts ? k : MOMENTARY)
+    let largest = 0
+    for (let row = 0; row < forces.length; row++) {
+      const force = forces[row]!
+      this.#bear(way(ENDS * row), x.tractionLowest * force, force, moment)
+      this.#bear(way(ENDS * row + 1), x.tractionHighest * force, force, moment)
+      largest = Math.max(largest, force)
+    }
+    this.vertical = Math.max(this.vertical, largest)
+    this.across.take(x, largest, angles[2]!)
+    if (this.#sprung) this.#bear(way(ENDS * forces.length), 0, 0, moment)
   }
 
   /** Angles, rates and accelerations of the joints at `state`; whether the leg reaches it. */
@@ -121,7 +144,10 @@ export class Stride {
 
   /** Takes the torques under a force of the ground on a foot of one row, at one end of the traction. */
   #bear(way: number, along: number, force: number, { stands, phase }: Moment): void {
-    for (const across of this.#across) this.sideways = Math.max(this.sideways, Math.abs(clean(underForce(0, along, across * force, force))))
+    for (const across of this.#across) {
+      this.#sidewaysNow = clean(underForce(0, along, across * force, force))
+      this.sideways = Math.max(this.sideways, Math.abs(this.#sidewaysNow))
+    }
     const hip = underForce(1, along, 0, force)
     const knee = underForce(2, along, 0, force)
     this.#turnRotors(way, this.hip, this.knee, hip, knee)

@@ -6,9 +6,9 @@ import type { Linkage } from './rod-drive.js'
 
 /** Enough for the root mean square over a stance: one for each part of it that is loaded for itself. */
 const STANCE_SAMPLES = STANCE_PARTS
-/** Ends of the stance, where the leg is farthest from upright, and its middle, where half a sine is highest: the largest values are found there. */
-const EXTREMES = [0, 0.5, 1]
-/** Fine enough for the largest torque of a swing to two per cent, and to six where heavy rotors decide. */
+/** Ends of the parts of the stance, where the force of a walk jumps; among them its middle, where half a sine is highest. The largest values are found there. */
+const EXTREMES = Array.from({ length: STANCE_PARTS + 1 }, (_, i) => i / STANCE_PARTS)
+/** Enough for the root mean square over a swing, and to find between which of them a torque or a speed has its peak. */
 const SWING_SAMPLES = 12
 
 /** Data of a stride, SI. */
@@ -55,8 +55,10 @@ export interface Moment {
 
 const middles = (stands: boolean, parts: number): Moment[] =>
   Array.from({ length: parts }, (_, i) => ({ stands, phase: (i + 0.5) / parts, parts }))
-const IN_STANCE = [...middles(true, STANCE_SAMPLES), ...EXTREMES.map((phase) => ({ stands: true, phase, parts: Number.POSITIVE_INFINITY }))]
-const IN_STRIDE = [...IN_STANCE, ...middles(false, SWING_SAMPLES)]
+/** A moment that only the largest values count. */
+export const atOnce = (stands: boolean, phase: number): Moment => ({ stands, phase, parts: Number.POSITIVE_INFINITY })
+const IN_STANCE = [...middles(true, STANCE_SAMPLES), ...EXTREMES.map((phase) => atOnce(true, phase))]
+const IN_STRIDE = [...IN_STANCE, atOnce(false, 0), ...middles(false, SWING_SAMPLES), atOnce(false, 1)]
 const HELD = middles(true, 1)
 
 /** Moments of a stride, and whether the joints turn in them. */

@@ -186,7 +186,7 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'links are rigid and slender, motors and plates on them points; point foot',
     'the body moves at constant speed',
     'force along the ground in proportion to the force across it, at its worst end in every moment',
-    'twelve moments of stance, its ends and its middle, and twelve of swing: its largest torque to two per cent, to six where heavy rotors decide',
+    'twelve moments of stance and the ends of its twelfths, its largest torque to three thousandths; twelve of swing, and those in which a torque, a speed or an angle is largest',
     'in each twelfth of a walk’s stance its largest force',
     'beside springs the drives hold the leg with its foot lifted as well, in every pose',
   ],
