@@ -22,6 +22,8 @@ export interface Plan {
   fill(row: number, into: Float64Array): void
   /** Writes the SI values of rows `from` to `to` (exclusive), a column for each input. */
   fillColumns(from: number, to: number, into: readonly Float64Array[]): void
+  /** How many rows next to each other differ in the last input alone; nothing where each may differ in all. */
+  readonly alikeRows?: number
 }
 
 /** Reads what varies. Throws one `InputError` that lists every issue. */
@@ -47,7 +49,7 @@ export function planOf(formula: AnyFormula, over: Readonly<Record<string, unknow
   return { ...given, ...(design === 'grid' ? gridRows(axes) : sampledRows(axes, design, sampled)) }
 }
 
-type Rows = Pick<Plan, 'rows' | 'fill' | 'fillColumns'>
+type Rows = Pick<Plan, 'rows' | 'fill' | 'fillColumns' | 'alikeRows'>
 
 /** Row by row through lists of equal length. */
 const listRows = (axes: readonly Axis[]): Rows => ({
@@ -74,6 +76,7 @@ function gridRows(axes: readonly Axis[]): Rows {
   }
   return {
     rows,
+    ...(axes.length > 1 && { alikeRows: axes.at(-1)?.count as number }),
     fill: (row, into) => {
       for (let i = 0; i < axes.length; i++) {
         const { count, value } = axes[i] as Axis
@@ -98,30 +101,23 @@ function sampledRows(axes: readonly Axis[], design: Exclude<Design, string>, row
   return { rows, ...byRow(axes.length, fill) }
 }
 
-/** Runs shorter than this are written one by one: a call for each of them would cost more. */
-const LONG_RUN = 24
+/** Rows that are copied at a time: what fits into the processor's nearest memory with room to spare. */
+const COPIED = 2048
 
 /** Values each repeated so many times, over and over, from a row on. */
 function fillRuns(column: Float64Array, own: Float64Array, repeat: number, from: number, rows: number): void {
+  const period = own.length * repeat
   let k = Math.floor(from / repeat) % own.length
   let left = repeat - (from % repeat)
-  const long = repeat >= LONG_RUN
-  for (let at = 0; at < rows; ) {
-    if (repeat === 1) {
-      const run = Math.min(own.length - k, rows - at)
-      column.set(own.subarray(k, k + run), at)
-      at += run
-      k = 0
-      continue
-    }
-    const run = long ? Math.min(left, rows - at) : 1
-    if (long) column.fill(own[k] as number, at, at + run)
-    else column[at] = own[k] as number
+  for (let at = 0; at < Math.min(period, rows); k = (k + 1) % own.length, left = repeat) {
+    column.fill(own[k] as number, at, at + left)
+    at += left
+  }
+  for (let at = period; at < rows; ) {
+    const start = at % period
+    const run = Math.min(COPIED, at - start, rows - at)
+    column.copyWithin(at, start, start + run)
     at += run
-    left -= run
-    if (left > 0) continue
-    left = repeat
-    k = k + 1 === own.length ? 0 : k + 1
   }
 }
 

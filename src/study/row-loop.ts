@@ -13,6 +13,8 @@ export interface RowLoop {
   /** Outputs by key; the key is empty for a single result. */
   readonly keys: readonly string[]
   readonly outputs: readonly (Float64Array | string[])[]
+  /** Rows next to each other that differ in the last input alone: how many, and how many of them are left at the first row. */
+  readonly alike: { readonly rows: number; readonly first: number } | undefined
 }
 
 /**
@@ -29,56 +31,75 @@ export function runRows(loop: RowLoop, rows: number): void {
     return
   }
   try {
-    compiled(loop.kernel, rows, loop.inputs, loop.outputs, loop.x, loop.requires)
+    compiled(loop, rows)
   } catch (error) {
     if (!isNoAnswer(error)) throw error
     runAnyRows(loop, rows)
   }
 }
 
-type Compiled = (
-  kernel: RowLoop['kernel'],
-  rows: number,
-  inputs: RowLoop['inputs'],
-  outputs: RowLoop['outputs'],
-  x: RowLoop['x'],
-  requires: RowLoop['requires'],
-) => void
+type Compiled = (loop: RowLoop, rows: number) => void
 
 /** Compiled loops by kernel: a sweep in blocks needs the same loop again and again. */
 const made = new WeakMap<RowLoop['kernel'], Map<string, Compiled | undefined>>()
 
-function compile({ x, kernel, requires, paths, keys, outputs }: RowLoop): Compiled | undefined {
+function compile(loop: RowLoop): Compiled | undefined {
+  const { x, kernel, requires, paths, keys, outputs, alike } = loop
   if (paths.some((path) => path.includes('.')) || outputs.some((column) => Array.isArray(column))) return undefined
   let loops = made.get(kernel)
   if (loops === undefined) {
     loops = new Map()
     made.set(kernel, loops)
   }
-  const names = Object.keys(x)
-  const shape = JSON.stringify([names, paths, keys, requires.length])
-  if (!loops.has(shape)) loops.set(shape, compiledFor(names, paths, keys, requires.length))
+  const shape = JSON.stringify([Object.keys(x), paths, keys, requires.length, alike === undefined])
+  if (!loops.has(shape)) loops.set(shape, compiledFor(loop))
   return loops.get(shape)
 }
 
-function compiledFor(names: readonly string[], paths: readonly string[], keys: readonly string[], requires: number): Compiled | undefined {
+/**
+ * The loop as code. Rows that are alike but for the last input have a loop of their own inside, in which the engine calculates once what their other
+ * inputs decide. The argument has a constructor of its own: a literal would share its hidden class with the record of the formula's inputs, which has the
+ * same names, and each number in it would be kept as an object.
+ */
+function compiledFor({ x, paths, keys, requires, alike }: RowLoop): Compiled | undefined {
   const text = JSON.stringify
+  const names = Object.keys(x)
   const fixed = names.filter((name) => !paths.includes(name))
-  const argument = names.map((name) => `${text(name)}: ${paths.includes(name) ? `a${paths.indexOf(name)}[i]` : `f${fixed.indexOf(name)}`}`)
+  const nested = alike !== undefined
+  const last = paths.length - 1
+  const value = (name: string) => {
+    const p = paths.indexOf(name)
+    return p < 0 ? `f${fixed.indexOf(name)}` : nested && p !== last ? `v${p}` : `a${p}[i]`
+  }
+  const gap = keys.map((_, q) => `b${q}[i] = NaN`).join('; ')
+  const row = [
+    `const given = new Given(${names.map(value).join(', ')})`,
+    ...requires.map((_, r) => `if (!r${r}(given)) { ${gap}; continue }`),
+    'const y = kernel(given)',
+    ...keys.map((key, q) => `b${q}[i] = ${key === '' ? 'y' : `y[${text(key)}]`}`),
+  ]
   const body = [
+    `function Given(${names.map((_, k) => `n${k}`).join(', ')}) { ${names.map((name, k) => `this[${text(name)}] = n${k}`).join('; ')} }`,
+    'Given.prototype = Object.prototype',
+    'return ({ kernel, inputs, outputs, x, requires, alike }, rows) => {',
     ...paths.map((_, p) => `const a${p} = inputs[${p}]`),
     ...keys.map((_, q) => `const b${q} = outputs[${q}]`),
     ...fixed.map((name, f) => `const f${f} = x[${text(name)}]`),
-    ...Array.from({ length: requires }, (_, r) => `const r${r} = requires[${r}].holds`),
-    'for (let i = 0; i < rows; i++) {',
-    `const given = { ${argument.join(', ')} }`,
-    ...Array.from({ length: requires }, (_, r) => `if (!r${r}(given)) { ${keys.map((_k, q) => `b${q}[i] = NaN`).join('; ')}; continue }`),
-    'const y = kernel(given)',
-    ...keys.map((key, q) => `b${q}[i] = ${key === '' ? 'y' : `y[${text(key)}]`}`),
+    ...requires.map((_, r) => `const r${r} = requires[${r}].holds`),
+    ...(nested
+      ? [
+          'for (let i = 0, end = Math.min(rows, alike.first); i < rows; end = Math.min(rows, end + alike.rows)) {',
+          ...paths.slice(0, -1).map((_, p) => `const v${p} = a${p}[i]`),
+          'for (; i < end; i++) {',
+          ...row,
+          '}',
+          '}',
+        ]
+      : ['for (let i = 0; i < rows; i++) {', ...row, '}']),
     '}',
   ]
   try {
-    return new Function('kernel', 'rows', 'inputs', 'outputs', 'x', 'requires', body.join('\n')) as Compiled
+    return new Function(body.join('\n'))() as Compiled
   } catch {
     return undefined
   }

@@ -92,14 +92,14 @@ export function runnerOf(formula: AnyFormula, sweepPlan: SweepPlan<Inputs>): Run
   const kernel = formula.si as (x: unknown) => unknown
   const requires = requirementsOf(formula)
   const outputs = outputFields(formula.def.output)
+  const keys = outputs.map(({ key }) => key)
   const run = (from: number, to: number, columns: readonly Column[]) => {
     const cells = columns.map((column) => ('values' in column ? column.values : (column.words as string[])))
     const inputs = cells.slice(0, plan.paths.length) as Float64Array[]
     plan.fillColumns(from, to, inputs)
-    runRows(
-      { x, kernel, requires, paths: plan.paths, inputs, keys: outputs.map(({ key }) => key), outputs: cells.slice(inputs.length) },
-      to - from,
-    )
+    const { paths, alikeRows } = plan
+    const alike = alikeRows === undefined ? undefined : { rows: alikeRows, first: alikeRows - (from % alikeRows) }
+    runRows({ x, kernel, requires, paths, inputs, keys, outputs: cells.slice(inputs.length), alike }, to - from)
   }
   const columns = (rows: number): Column[] => {
     try {

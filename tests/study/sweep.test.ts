@@ -1,6 +1,8 @@
+import fc from 'fast-check'
 import { expect, test, vi } from 'vitest'
 import { slackTension } from '../../src/capstan/index.js'
-import { formula, NoResultError } from '../../src/formula/index.js'
+import { type AnyFormula, formula, NoResultError } from '../../src/formula/index.js'
+import { planOf } from '../../src/study/design.js'
 import { bounds, type Design, optimise, runSweep, solveFor, sweep, sweepJob, uniform } from '../../src/study/index.js'
 import { InputError } from '../../src/units/index.js'
 
@@ -197,6 +199,50 @@ test('a row that the checked call would reject has no answer, in the compiled an
     si: ({ low, high }) => ({ width: high - low, word: 'wide' as const }),
   })
   expect(sweep(words, over).column('word')).toMatchObject({ words: ['wide', 'no answer', 'no answer'] })
+})
+
+test('blocks of any size, begun at any row of a grid, hold the rows of the whole in their order', () => {
+  const three = formula('test.three', {
+    inputs: { a: 'ratio', b: 'ratio', c: 'ratio' },
+    requires: { c: { accepts: 'must differ from a', holds: ({ a, c }) => a !== c } },
+    output: { sum: 'ratio', power: 'ratio' },
+    source: memory,
+    si: ({ a, b, c }) => ({ sum: 100 * a + 10 * b + c, power: Math.exp(a) * b ** c }),
+  })
+  const values = fc.integer({ min: 1, max: 9 }).map((n) => Array.from({ length: n }, (_, k) => k + 1))
+  fc.assert(
+    fc.property(values, values, values, fc.integer({ min: 1, max: 50 }), (a, b, c, blockRows) => {
+      const expected = a.flatMap((a) =>
+        b.flatMap((b) => c.map((c) => [a, b, c, ...(a === c ? [Number.NaN, Number.NaN] : Object.values(three.si({ a, b, c })))])),
+      )
+      const job = sweepJob(three, { over: { a, b, c } })
+      const rows = Array.from({ length: Math.ceil(job.rows / blockRows) }, (_, k) => job.block(k, blockRows)).flatMap((block) =>
+        Array.from({ length: block.rows }, (_, i) => block.columns.map((column) => column[i])),
+      )
+      expect(rows).toEqual(expected)
+    }),
+    { numRuns: 50 },
+  )
+})
+
+test('a long grid repeats its values as each row alone has them', () => {
+  const over = {
+    load: { from: '1 N', to: '2 N', count: 3 },
+    friction: { from: 0.1, to: 0.2, count: 2 },
+    wrapAngle: { from: '1 rad', to: '2 rad', count: 1500 },
+  }
+  const plan = planOf(slackTension as unknown as AnyFormula, over, 'grid')
+  const columns = plan.paths.map(() => new Float64Array(7000))
+  plan.fillColumns(1234, 8234, columns)
+  const row = new Float64Array(3)
+  const alone = columns.map(() => new Float64Array(7000))
+  for (let i = 0; i < 7000; i++) {
+    plan.fill(1234 + i, row)
+    alone.forEach((column, p) => {
+      column[i] = row[p] as number
+    })
+  }
+  expect(columns).toEqual(alone)
 })
 
 /** As many values of each of three inputs. */
