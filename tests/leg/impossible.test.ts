@@ -102,6 +102,10 @@ describe('a motor has a plate of its own', () => {
     const shank = withFields(heath, { 'plates.hipPlate.mountedOn': 'lower', 'plates.hipPlate.distance': '30 mm' })
     expect(() => assess(shank)).toThrow(/plates\.hipPlate\.mountedOn is 'lower'; is not calculated yet/)
   })
+  test.each(['sidewaysHip', 'hip', 'knee'])('no plate is warmed by the controller of joints.%s', (joint) => {
+    const on = withFields(driven, { [`joints.${joint}.controllerOn`]: 'kneePlate' })
+    expect(() => assess(on)).toThrow(/controllerOn is 'kneePlate'; is not calculated yet: a controller must hang in free air/)
+  })
   test('a plate is not a strip', () => {
     const strip = withFields(heath, { 'plates.hipPlate.sink.size': { width: '44 mm', height: '240 mm' } })
     expect(() => assess(strip)).toThrow(/plates\.hipPlate\.sink\.size .*at most 5 times as long as it is wide/)

@@ -34,8 +34,10 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
   for (const [name, joint] of Object.entries({ hip, knee })) {
     if (!(DRIVES as readonly string[]).includes(joint.drive.kind))
       report(`joints.${name}.drive.kind`, joint.drive.kind, `hip and knee must be driven by one of ${DRIVES.join(', ')}`)
-    if (joint.controllerOn !== 'air') report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   }
+  for (const [name, joint] of Object.entries({ sidewaysHip, hip, knee }))
+    if (joint !== undefined && joint.controllerOn !== 'air')
+      report(`joints.${name}.controllerOn`, joint.controllerOn, 'a controller must hang in free air')
   const { through } = knee
   if (through?.kind === 'rod' && through.pin === undefined)
     report('joints.knee.through.pin', 'missing', 'the rod must have a pin at each end')
