@@ -94,8 +94,8 @@ const formulas = new Map<string, AnyFormula>([...catalogue, [strideLoads.id, str
 
 /** Constants that the materials' own functions write. */
 const OF_MATERIALS = ['material.transitionMargin', 'material.creepReference']
-/** Shares that are equal where a material keeps all: the later one may not be the larger. */
-const ORDERED = ['material.kept1Year']
+/** Shares that are equal where a material keeps all: the later one may not be the larger. Air as warm as that of the workshop may not become the colder. */
+const ORDERED = ['material.kept1Year', 'environment.assemblyTemperature']
 
 /** Numbers that a call may write itself; equal ones say nothing of their origin. */
 const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]

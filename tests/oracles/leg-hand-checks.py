@@ -254,6 +254,9 @@ def clamp_left(b, celsius=20):
     shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + min(celsius, ASA['glass'])) - 1 / mpf('296.15')))
     grown = 1 + mpf('0.155') * ((70 * day + 70 * hour / shift) / hour) ** mpf('0.27')
     return settled * total / (b['bolt'] + b['parts'] * grown)
+def warming(b, grip, celsius):
+    """Clamp load that printed layers add as they grow more than their bolt from 20 degrees on: an interference of two springs in series."""
+    return grip * (ASA['alpha'] - STEEL['alpha']) * (celsius - 20) / (b['bolt'] + b['parts'])
 ring = lambda t: pi / 4 * (t['washer'] ** 2 - t['hole'] ** 2)
 row('stand', 'stackBolt.tightening', '', F4, most_preload(M4))
 row('season', 'stackBolt.headPressure', '', F4 / ring(M4), along(ASA, 20, day))

@@ -211,7 +211,7 @@ for joint, o in motors['hotAfternoon'].items():
     across = (o['most'] / 12.5e-3 + float(parts['on_shafts']('hotAfternoon', joint))) / 4
     rows[f'hotAfternoon motorBolt.slip {joint}'] = [across, 0.4 * parts['clamp_left'](parts['motor'], o['mount'] - zero)]
 stack_at = (motors['hotAfternoon']['hip']['mount'] - zero + 40) / 2
-rows['hotAfternoon stackBolt.headPressure'] = [parts['F4'] / parts['ring'](parts['M4']), parts['along'](parts['ASA'], stack_at, 86400)]
+rows['hotAfternoon stackBolt.headPressure'] = [(parts['F4'] + parts['warming'](parts['stack'], parts['mm'] * 15, stack_at)) / parts['ring'](parts['M4']), parts['along'](parts['ASA'], stack_at, 86400)]
 rows['hotAfternoon stackBolt.slip'] = [parts['force']['walk'] / 4, 0.4 * parts['clamp_left'](parts['stack'], stack_at)]
 out = {'rows': {key: [float(v) for v in values] for key, values in rows.items()},
        'motors': {case: {joint: {k: float(v) for k, v in o.items()} for joint, o in m.items()} for case, m in motors.items()},

@@ -1,10 +1,11 @@
 import { clampLoadQuasiElastic, embeddingLoss } from '../../../fasteners/index.js'
 import { equivalentTime, findleyStrain } from '../../../materials/index.js'
 import { field } from '../../leaves.js'
+import { temperatureRise } from '../../lines.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { airTemperature, days, hour, season, walkingTime } from '../load/fields.js'
-import { layered } from '../materials/fields.js'
-import { creepCoefficient, creepExponent, creepShift, modulus, softening } from '../materials/values.js'
+import { airTemperature, assemblyTemperature, days, hour, season, walkingTime } from '../load/fields.js'
+import { layered, steel } from '../materials/fields.js'
+import { creepCoefficient, creepExponent, creepShift, modulus, softening, thermalExpansion } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { heat } from '../motors/heat.js'
 import { material as plateMaterial } from '../plates/fields.js'
@@ -42,6 +43,35 @@ const halfWay = line(
   (x) => (x.motorTemperature + x.airTemperature) / 2,
 )
 
+const growthOf = line(
+  'growth of a clamped layer beyond that of its bolt',
+  { thickness: 'length', expansion: 'thermalExpansion', ofBolt: 'thermalExpansion', rise: 'temperatureDifference' },
+  'length',
+  'thickness · (expansion − ofBolt) · rise',
+  (x) => x.thickness * (x.expansion - x.ofBolt) * x.rise,
+)
+const warmingOf = line(
+  'clamp load that the change of temperature adds',
+  { growths: { list: 'length' }, bolt: 'linearCompliance', layers: 'linearCompliance' },
+  'force',
+  'sum(growths) / (bolt + layers)',
+  (x) => x.growths.reduce((sum, growth) => sum + growth, 0) / (x.bolt + x.layers),
+)
+const cooledOf = line(
+  'clamp load after a change of temperature',
+  { load: 'force', change: 'force' },
+  'force',
+  'max(0, load + min(0, change))',
+  (x) => Math.max(0, x.load + Math.min(0, x.change)),
+)
+const warmedOf = line(
+  'largest clamp load when the layers are warm',
+  { preload: 'force', change: 'force' },
+  'force',
+  'preload + max(0, change)',
+  (x) => x.preload + Math.max(0, x.change),
+)
+
 /** Temperature of the motor's bolts: that of their plate. A motor without steady temperature softens the plate, and no more. */
 export const motorBoltTemperature = value('bolts.motorTemperature', ['joint', 'event', 'air'], (use) =>
   use.run(limited, {
@@ -71,6 +101,20 @@ export const settledLoad = value('bolts.settledLoad', ['boltGroup'], (use) => {
   return use.run(settledOf, { preload: use(preload), loss })
 })
 
+/** Clamp load that layers and bolts change by at a temperature, since they grow by different amounts; a sleeve grows as its bolt. Of stiff layers, as they were at first. */
+function warming(use: Use<'boltGroup'>, temperature: number): number {
+  const rise = use.run(temperatureRise, { air: temperature, assembly: use(assemblyTemperature) })
+  const ofBolt = use.at(thermalExpansion, { material: use(steel) })
+  const thicknesses = use(bolts.thicknesses)
+  const growths = use(bolts.layers).map((material, i) =>
+    use.run(growthOf, { thickness: thicknesses[i] as number, expansion: use.at(thermalExpansion, { material }), ofBolt, rise }),
+  )
+  return use.run(warmingOf, { growths, bolt: use(boltCompliance), layers: use(memberCompliance) })
+}
+/** Largest clamp load at a temperature: what warm layers add soon creeps away, and presses until then. */
+export const clampWarm = (use: Use<'boltGroup'>, temperature: number): number =>
+  use(bolts.sleeves) ? use(preload) : use.run(warmedOf, { preload: use(preload), change: warming(use, temperature) })
+
 /** Strain under a constant load over the strain at once. */
 function grown(use: Use<never>, material: Of<'material'>, time: number): number {
   const [own, small] = [use.at(modulus, { material }), use(bolts.smallStrain)]
@@ -88,12 +132,19 @@ function grown(use: Use<never>, material: Of<'material'>, time: number): number 
 
 /**
  * Clamp load after a season of creep: calendar time at room temperature, and the hours of walking at the temperature that the bolts have then.
- * Tightening again after a week makes good the loss of the first week; creep goes on from there.
+ * Tightening again after a week makes good the loss of the first week; creep goes on from there. In the cold the layers shrink more than their bolts:
+ * a walk starts with motors as cold as the air.
  */
-export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
+export function clampLeft(use: Use<'boltGroup'>, temperature: number, coldest: number): number {
+  if (use(bolts.sleeves)) return use(settledLoad)
+  return use.run(cooledOf, { load: crept(use, temperature), change: warming(use, coldest) })
+}
+
+/** Clamp load that creep leaves. */
+function crept(use: Use<'boltGroup'>, temperature: number): number {
   const settled = use(settledLoad)
   const layer = weakestLayer(use)
-  if (use(bolts.sleeves) || use.at(creepCoefficient, { material: layer }) === 0) return settled
+  if (use.at(creepCoefficient, { material: layer }) === 0) return settled
   const walking = use.run(walked, { days: use(days), perDay: use(walkingTime) })
   const shift = creepShift(use, layer, temperature)
   const warm = use.run(equivalentTime, { time: walking, shift })
@@ -111,4 +162,6 @@ export function clampLeft(use: Use<'boltGroup'>, temperature: number): number {
 /** Temperature of the bolts of a chart or a plan; the checks use those of motor and stack. */
 export const boltTemperature = field('bolts.temperature', [], 'temperature', (x) => x.environment.assemblyTemperature)
 /** Clamp load at that temperature. */
-export const clampLoadAtTemperature = value('bolts.clampLoadAtTemperature', ['boltGroup'], (use) => clampLeft(use, use(boltTemperature)))
+export const clampLoadAtTemperature = value('bolts.clampLoadAtTemperature', ['boltGroup'], (use) =>
+  clampLeft(use, use(boltTemperature), use(boltTemperature)),
+)

@@ -1,15 +1,15 @@
 import { boltGroupTipping, headBearing, jointReserves, jointSlip } from '../../../fasteners/index.js'
 import { line, type Use, value } from '../../run/index.js'
-import { day } from '../load/fields.js'
+import { airTemperature, day } from '../load/fields.js'
 import { allowableStress, frictionOnSteel, softening } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { footForce } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
 import { plateSoftens } from '../plates/checks.js'
 import { motorForce } from '../transmission/questions.js'
-import { clampLeft, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
+import { clampLeft, clampWarm, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
 import * as bolts from './fields.js'
-import { bearingDiameter, loadFactor, preload, proofLoad, weakestLayer } from './values.js'
+import { bearingDiameter, loadFactor, proofLoad, weakestLayer } from './values.js'
 
 const moment = line.product('moment on the bracket', { force: 'force', arm: 'length' }, 'torque')
 const borne = line(
@@ -50,13 +50,13 @@ const reserves = (use: Use<'boltGroup'>, clampLoad: number, externalLoad: number
 /** Pull at which the remaining clamp load is used up. */
 export const separationPull = value('bolts.separationPull', ['boltGroup', 'event', 'air'], (use) => {
   const load = use(stackPull)
-  const reserve = reserves(use, clampLeft(use, use(stackBoltTemperature)), load).separationReserve
+  const reserve = reserves(use, clampLeft(use, use(stackBoltTemperature), use(airTemperature)), load).separationReserve
   return use.run(borne, { load, reserve, most: use(bolts.largestReserve) })
 })
-/** Pull that takes a bolt from its preload to its proof load. */
-export const overloadPull = value('bolts.overloadPull', ['boltGroup', 'event'], (use) => {
+/** Pull that takes a bolt from its preload, and what warm layers add to it, to its proof load. */
+export const overloadPull = value('bolts.overloadPull', ['boltGroup', 'event', 'air'], (use) => {
   const load = use(stackPull)
-  const reserve = reserves(use, use(preload), load).overloadReserve
+  const reserve = reserves(use, clampWarm(use, use(stackBoltTemperature)), load).overloadReserve
   return use.run(borne, { load, reserve, most: use(bolts.largestReserve) })
 })
 
@@ -70,9 +70,9 @@ export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'even
   return use.run(each, { force, count: use(bolts.count) })
 })
 
-const slip = (use: Use<'boltGroup'>, temperature: number, shearForce: number): number => {
+const slip = (use: Use<'boltGroup' | 'air'>, temperature: number, shearForce: number): number => {
   const friction = use.at(frictionOnSteel, { material: weakestLayer(use) })
-  return use.run(jointSlip, { faceLoad: clampLeft(use, temperature), friction, faces: 1, shearForce }).slipForce
+  return use.run(jointSlip, { faceLoad: clampLeft(use, temperature, use(airTemperature)), friction, faces: 1, shearForce }).slipForce
 }
 /** Force across a bolt at which the clamped parts slide. */
 export const stackSlip = value('bolts.stackSlip', ['boltGroup', 'event', 'air'], (use) =>
@@ -92,17 +92,19 @@ export const stackPressureAllowed = value('bolts.stackPressureAllowed', ['boltGr
 export const motorPressureAllowed = value('bolts.motorPressureAllowed', ['joint', 'boltGroup', 'event', 'air'], (use) =>
   allowedPressure(use, use(motorBoltTemperature)),
 )
-const pressure = (use: Use<'boltGroup'>, allowablePressure: number): number =>
+const pressure = (use: Use<'boltGroup'>, temperature: number, allowablePressure: number): number =>
   use.run(headBearing, {
-    force: use(preload),
+    force: clampWarm(use, temperature),
     bearingDiameter: use(bearingDiameter),
     holeDiameter: use(bolts.holeDiameter),
     allowablePressure,
   }).pressure
-/** Pressure under head or washer at full preload. */
-export const stackPressure = value('bolts.stackPressure', ['boltGroup', 'event', 'air'], (use) => pressure(use, use(stackPressureAllowed)))
+/** Pressure under head or washer at full preload, and what warm layers add to it. */
+export const stackPressure = value('bolts.stackPressure', ['boltGroup', 'event', 'air'], (use) =>
+  pressure(use, use(stackBoltTemperature), use(stackPressureAllowed)),
+)
 export const motorPressure = value('bolts.motorPressure', ['joint', 'boltGroup', 'event', 'air'], (use) =>
-  pressure(use, use(motorPressureAllowed)),
+  pressure(use, use(motorBoltTemperature), use(motorPressureAllowed)),
 )
 
 const SLEEVED = 'metal sleeves carry the clamp load'
