@@ -46,7 +46,7 @@ type WholeCheck =
 ${union(whole)}
 
 /** The name of a check, with its joint where it belongs to one. */
-export type CheckName = \`\${JointCheck} \${'hip' | 'knee'}\` | WholeCheck
+export type CheckName = \`\${JointCheck} \${'hip' | 'knee' | 'sidewaysHip'}\` | WholeCheck
 `,
     'src/materials/names.ts': `${head}/** The name of a material of the table. */
 export type MaterialName =

@@ -1,6 +1,6 @@
 import { formula } from '../formula/index.js'
 import { gamma } from '../numeric/index.js'
-import { BALL_CIRCLE, BALLS, COCKING_MOMENT } from './bearing-inputs.js'
+import { BALL_CIRCLE, BALLS, COCKING_MOMENT, PAIR_SPACING } from './bearing-inputs.js'
 
 /**
  * Moment by which a rod that pulls beside the plane of its bearing cocks it, and the axial pull of a rod whose pins are not in one plane.
@@ -47,8 +47,7 @@ export const bearingCocking = /* @__PURE__ */ formula('fasteners.bearingCocking'
     ...BALL_CIRCLE,
     /** Contact angle that the clearance leaves, some 10 to 15 degrees. */
     contactAngle: { kind: 'angle', above: 0, max: '90 deg' },
-    /** Distance of the middles of two bearings that would share the moment instead. */
-    pairSpacing: { kind: 'length', above: 0 },
+    ...PAIR_SPACING,
   },
   output: {
     /** Axial part of the force on the worst ball, with contacts as linear springs. */

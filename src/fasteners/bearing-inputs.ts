@@ -15,6 +15,11 @@ export const BALL_CIRCLE = {
   pitchDiameter: { kind: 'length', above: 0 },
 } as const
 
+export const PAIR_SPACING = {
+  /** Distance of the middles of the two bearings. */
+  pairSpacing: { kind: 'length', above: 0 },
+} as const
+
 export const DYNAMIC_RATING = {
   /** Dynamic load rating. */
   dynamicRating: { kind: 'force', above: 0 },

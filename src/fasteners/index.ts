@@ -94,6 +94,7 @@ export * from './lap-shear.js'
 
 export * from './bearing-cocking.js'
 export * from './bearing-lubrication.js'
+export * from './bearing-pair.js'
 export * from './bearing-reliability.js'
 export * from './bearing-retention.js'
 export * from './bearing-seat.js'

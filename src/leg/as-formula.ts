@@ -9,7 +9,7 @@ import type { CheckName } from './document/names.js'
 import { movedInputs } from './earlier-inputs.js'
 import { fieldInputs, legInputs } from './formula-inputs.js'
 import type { LegNumbers } from './leg-numbers.js'
-import { legNumbers } from './numbers.js'
+import { drivenJoints, legNumbers } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { CHECKS } from './parts/index.js'
 import { isBand, type MaterialInputs, type MaterialValues, sure, withMaterialValues } from './ranges.js'
@@ -108,7 +108,7 @@ export const fieldFormula = (leg: Leg, options: Omit<LegFormulaOptions, 'uncerta
 function formulaOf(leg: Leg, { check, cases: given }: LegFormulaOptions, inputs: () => Inputs): Formula<LegInputs, 'ratio'> {
   const cases = caseList('legFormula', given)
   if (check !== undefined) {
-    known(check)
+    known(leg, check)
     applicable(check, cases)
   }
   const numbers = legReader(leg)
@@ -124,8 +124,9 @@ function formulaOf(leg: Leg, { check, cases: given }: LegFormulaOptions, inputs:
   }) as unknown as Formula<LegInputs, 'ratio'>
 }
 
-function known(check: string): void {
-  const names = CHECKS.flatMap(({ id, scope }) => (scope === 'leg' ? [id] : [`${id} hip`, `${id} knee`]))
+function known(leg: Leg, check: string): void {
+  const joints = drivenJoints(legNumbers(leg))
+  const names = CHECKS.flatMap(({ id, scope }) => (scope === 'leg' ? [id] : joints.map((joint) => `${id} ${joint}`)))
   if (names.includes(check)) return
   refuse('legFormula', 'check', check, oneOfNames(names, check))
 }

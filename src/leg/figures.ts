@@ -8,7 +8,7 @@ import { footResult } from './foot-result.js'
 import { legInputs } from './formula-inputs.js'
 import { type LegModel, legModel } from './leg-model.js'
 import { materialState } from './material-state.js'
-import { driveOf, hasCord, JOINTS, type Joint, motorOf, plateOf } from './numbers.js'
+import { type DrivenJoint, drivenJoints, driveOf, hasCord, motorOf, plateOf } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
 import { keepCalculation } from './what-if.js'
@@ -26,7 +26,7 @@ const OUTPUT = {
   margin: 'ratio',
   /** Reserve of that check. */
   reserve: 'ratio',
-  /** Mass of motors, plates, sinks and drums of both joints, printed solid. */
+  /** Mass of motors, plates, sinks and drums of the driven joints, printed solid. */
   driveMass: 'mass',
   /** Heat that the motors of one leg make on a walk. */
   walkingLoss: 'power',
@@ -56,7 +56,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
     const { margin, reserve } = quick.governing(x)
     const calculation = quick.load(x)
     keepCalculation(prepared, calculation)
-    const heatIn = (id: CaseId, joint: Joint) => {
+    const heatIn = (id: CaseId, joint: DrivenJoint) => {
       const { event, air } = LOAD_CASES[id]
       return calculation.get(heat, placeOf(calculation, { joint, event, air }) as never)
     }
@@ -65,8 +65,8 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
       margin,
       reserve,
       driveMass: driveMass(prepared),
-      walkingLoss: JOINTS.reduce((sum, joint) => sum + heatIn('walk', joint).loss + heatIn('walk', joint).ironLoss, 0),
-      hottestMount: Math.max(...cases.flatMap((id) => JOINTS.map((joint) => heatIn(id, joint).mount))),
+      walkingLoss: drivenJoints(x).reduce((sum, joint) => sum + heatIn('walk', joint).loss + heatIn('walk', joint).ironLoss, 0),
+      hottestMount: Math.max(...cases.flatMap((id) => drivenJoints(x).map((joint) => heatIn(id, joint).mount))),
       footGive: deflection === undefined ? Number.POSITIVE_INFINITY : Math.abs(deflection.z.si),
       footGiveSideways: sideways.deflection?.si ?? Number.POSITIVE_INFINITY,
       footError: error.together.worstCorner.si,
@@ -89,13 +89,13 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
   }) as unknown as Formula<LegInputs, typeof OUTPUT>
 }
 
-/** Mass of what drives the two joints. */
+/** Mass of what drives the joints. */
 function driveMass(leg: LegModel): number {
   const { x, drives } = leg
   const densityOf = (material: string) => materialState(leg, material).density()
   const sheet = ({ size: { width, height }, thickness }: { size: { width: number; height: number }; thickness: number }) =>
     width * height * thickness
-  const masses = JOINTS.map((joint) => {
+  const masses = drivenJoints(x).map((joint) => {
     const { sink, ...plate } = plateOf(x, joint)
     const mount =
       motorOf(x, joint).mass + sheet(plate) * densityOf(plate.material) + (sink === undefined ? 0 : sheet(sink) * densityOf(sink.material))

@@ -1,7 +1,6 @@
 import {
   type AngleErrorSource,
   cantileverToe,
-  encoderStep,
   type FootErrorLine,
   footError,
   footStiffness,
@@ -12,13 +11,13 @@ import { boxSection, boxTorsionalRigidity } from '../structures/index.js'
 import { Quantity } from '../units/index.js'
 import { placeOf } from './calculation.js'
 import { couplingOf } from './coupling.js'
-import { drumSources, windupSources } from './drive-errors.js'
+import { drumSources, encoderSources, windupSources } from './drive-errors.js'
 import { type FootResonance, footResonance } from './foot-resonance.js'
 import { STANDARD_GRAVITY } from './gravity.js'
 import { harderWalks } from './harder-walk.js'
 import type { LegModel } from './leg-model.js'
 import { materialState } from './material-state.js'
-import { boxOf, JOINTS, type Joint, motorOf, toesOf } from './numbers.js'
+import { boxOf, type DrivenJoint, JOINTS, type Joint, toesOf } from './numbers.js'
 import { stiffness } from './parts/transmission/questions.js'
 import { poseOf } from './pose.js'
 import { type SidewaysGive, sidewaysGive } from './sideways-give.js'
@@ -70,13 +69,14 @@ export function footResult(leg: LegModel): FootResult {
   const coupled = coupling === undefined ? {} : { coupling }
   // A drive that slips at walking torque holds nothing in place.
   const stiffnessOf = (joint: Joint) => walk.joints[joint].transmission.stiffness ?? RIGID
-  const slips = JOINTS.some((joint) => stiffnessOf(joint) <= 0)
+  const sidewaysHip = sidewaysStiffness(leg)
+  const slips = sidewaysHip <= 0 || JOINTS.some((joint) => stiffnessOf(joint) <= 0)
   const stiff: ReturnType<typeof footStiffness> = slips
     ? { stable: false }
     : footStiffness(kinematic, {
         angles: at,
         driveStiffness: {
-          sidewaysHip: new Quantity(sidewaysStiffness(leg), 'torsionalStiffness'),
+          sidewaysHip: new Quantity(sidewaysHip, 'torsionalStiffness'),
           hip: new Quantity(stiffnessOf('hip'), 'torsionalStiffness'),
           knee: new Quantity(stiffnessOf('knee'), 'torsionalStiffness'),
         },
@@ -84,12 +84,10 @@ export function footResult(leg: LegModel): FootResult {
         groundReaction: { x: force(0), y: force(0), z: force(weight) },
         ...beams,
       })
-  const step = (joint: Joint) =>
-    encoderStep.si({ countsPerTurn: motorOf(x, joint).encoderCounts, turnsPerJointTurn: walk.joints[joint].transmission.ratio }).worstError
-  const both = (name: string, of: (joint: Joint) => number): AngleErrorSource => ({
+  const both = (name: string, of: (joint: DrivenJoint) => number): AngleErrorSource => ({
     name,
     at: coupling === undefined ? 'joint' : 'actuator',
-    sidewaysHip: angle(0),
+    sidewaysHip: angle(walk.joints.sidewaysHip === undefined ? 0 : of('sidewaysHip')),
     hip: angle(of('hip')),
     knee: angle(of('knee')),
   })
@@ -98,8 +96,7 @@ export function footResult(leg: LegModel): FootResult {
     ...coupled,
     sources: [
       ...windupSources(leg, walk, both),
-      both('encoder rounding', step),
-      both('encoder accuracy over a turn', (joint) => motorOf(x, joint).encoderAccuracy / walk.joints[joint].transmission.ratio),
+      ...encoderSources(leg, walk, both),
       ...drumSources(leg, both),
       { name: 'links under the standing load', at: 'foot', ...upright(stiff.stable ? weight * stiff.shares.links.z.si : 0) },
       { name: 'toes under the standing load', at: 'foot', ...upright(toeGive(leg, weight)) },

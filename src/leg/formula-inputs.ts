@@ -6,7 +6,7 @@ import type { Leg } from './document/describe.js'
 import { documentFields, type LegData } from './document/fields.js'
 import { withEarlierInputs } from './earlier-inputs.js'
 import type { LegNumbers } from './leg-numbers.js'
-import { hasCord, JOINTS, legNumbers } from './numbers.js'
+import { cordJoints, legNumbers } from './numbers.js'
 import { retentionIn } from './parts/transmission/cord/fields.js'
 import { bandProperty, isBand, materialRanges } from './ranges.js'
 import { designations, placeAt } from './schema/index.js'
@@ -76,9 +76,9 @@ function keepDefaults(inputs: Inputs, paths: readonly string[], prefix = ''): In
 const withRetention = (joints: LegData['joints'], base: LegNumbers) => ({
   ...joints,
   ...Object.fromEntries(
-    JOINTS.filter((joint) => hasCord(base, joint)).map((joint) => [
+    cordJoints(base).map((joint) => [
       joint,
-      { ...joints[joint], drive: { ...joints[joint].drive, endRetention: retentionIn(base, joint) } },
+      { ...joints[joint], drive: { ...joints[joint]?.drive, endRetention: retentionIn(base, joint) } },
     ]),
   ),
 })

@@ -1,5 +1,5 @@
 import type { LegModel } from './leg-model.js'
-import type { DrivenJoint } from './numbers.js'
+import { type DrivenJoint, type OfDrivenJoints, ofDrivenJoints } from './numbers.js'
 import { jointState } from './what-if.js'
 
 /** A joint in the walk, in the direction in which its drive bears more: it winds up farther and is softer there. */
@@ -8,5 +8,7 @@ export function harderWalk(leg: LegModel, joint: DrivenJoint): ReturnType<typeof
   return Math.abs(back.drum.torque) > Math.abs(forward.drum.torque) ? back : forward
 }
 
-/** Hip and knee likewise. */
-export const harderWalks = (leg: LegModel) => ({ joints: { hip: harderWalk(leg, 'hip'), knee: harderWalk(leg, 'knee') } })
+/** Every driven joint likewise. */
+export const harderWalks = (leg: LegModel): { readonly joints: OfDrivenJoints<ReturnType<typeof jointState>> } => ({
+  joints: ofDrivenJoints(leg.x, (joint) => harderWalk(leg, joint)),
+})

@@ -1,5 +1,5 @@
 import type { LegNumbers } from './leg-numbers.js'
-import { driveOf, type End, type Joint, partOf } from './numbers.js'
+import { type DrivenJoint, driveOf, type End, jointWords, partOf } from './numbers.js'
 import { SECOND_STAGE } from './second-stage.js'
 
 /** What follows for one cord drive from its data alone. */
@@ -17,14 +17,14 @@ export interface DriveNumbers {
 export interface LegModel {
   readonly x: LegNumbers
   readonly end: End
-  readonly drives: { readonly [J in Joint]: DriveNumbers }
+  readonly drives: { readonly [J in DrivenJoint]: DriveNumbers }
 }
 
 const bandAt = (band: { low: number; typical: number; high: number }, end: End, badIs: 'low' | 'high') =>
   end === 'typical' ? band.typical : (end === 'pessimistic') === (badIs === 'low') ? band.low : band.high
 
 /** One entry for each joint and for the second stage of a knee, looked up at its first use: a leg may be without the part. */
-function byJoint<T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } {
+function byJoint<T>(of: (joint: DrivenJoint) => T): { readonly [J in DrivenJoint]: T } {
   const each = {
     get hip() {
       return of('hip')
@@ -33,15 +33,16 @@ function byJoint<T>(of: (joint: Joint) => T): { readonly [J in Joint]: T } {
       return of('knee')
     },
   }
-  // Not one of the joints: what copies or lists these does not meet it.
-  return Object.defineProperty(each, SECOND_STAGE, { get: () => of(SECOND_STAGE as Joint) })
+  // What copies or lists the joints does not meet these, which few legs have.
+  for (const name of ['sidewaysHip', SECOND_STAGE] as const) Object.defineProperty(each, name, { get: () => of(name as DrivenJoint) })
+  return each as { readonly [J in DrivenJoint]: T }
 }
 
 /** Looks up what the numbers name. Cheap enough to repeat for every leg of a sweep. */
 export function legModel(x: LegNumbers, end: End = 'typical'): LegModel {
-  const drive = (joint: Joint): DriveNumbers => {
+  const drive = (joint: DrivenJoint): DriveNumbers => {
     const { pinion, drum, cord: name, friction } = driveOf(x, joint, 'cord')
-    const cord = partOf(x.cords, name, `cord at the ${joint}`)
+    const cord = partOf(x.cords, name, `cord at the ${jointWords(joint)}`)
     const pinionRadius = radius(pinion, cord.diameter)
     const drumRadius = radius(drum, cord.diameter)
     return {

@@ -55,6 +55,9 @@ export const drivenJoints = ({ joints: { sidewaysHip } }: LegNumbers): readonly 
 export const jointWords = (joint: DrivenJoint): string =>
   joint === 'sidewaysHip' ? 'sideways hip' : (joint as string) === SECOND_STAGE ? 'knee, second stage' : joint
 
+/** Where to look from to see the positive angles of a joint turn counter-clockwise. */
+export const seenFrom = (joint: DrivenJoint): string => (joint === 'sidewaysHip' ? 'from its front' : 'from the robot’s left')
+
 type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 
@@ -80,6 +83,8 @@ export const driveKindOf = (x: LegNumbers, joint: DrivenJoint): DriveKind => any
 /** The driven joints of one kind of drive. */
 export const drivenBy = (x: LegNumbers, kind: DriveKind): readonly DrivenJoint[] =>
   drivenJoints(x).filter((joint) => driveKindOf(x, joint) === kind)
+/** The joints that cords drive. */
+export const cordJoints = (x: LegNumbers): readonly DrivenJoint[] => drivenBy(x, 'cord')
 /** Whether a joint is driven by cord. */
 export const hasCord = (x: LegNumbers, joint: DrivenJoint): boolean => driveKindOf(x, joint) === 'cord'
 
@@ -102,7 +107,7 @@ export const bossAt = (x: LegNumbers, joint: Joint) => partOf(x.bosses, x.joints
 export const shaftOf = (x: LegNumbers) => partOf(x.shafts, x.joints.hip.shaft, 'hip shaft')
 export const bearingsOf = (x: LegNumbers) => partOf(x.bearings, shaftOf(x).bearings, 'hip bearings')
 /** The bonded end of a joint's cord; absent where its ends are made otherwise. */
-export const bondedEndOf = (x: LegNumbers, joint: Joint) => {
+export const bondedEndOf = (x: LegNumbers, joint: DrivenJoint) => {
   const { ends, end } = driveOf(x, joint, 'cord')
   return ends === 'bondedFerrule' && end !== undefined ? x.ends[end] : undefined
 }

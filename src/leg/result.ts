@@ -3,7 +3,7 @@ import type { CaseId } from './cases/events.js'
 import type { BestMeasurement, CheckResult } from './check-result.js'
 import type { Leg } from './document/describe.js'
 import type { FootResult } from './foot-result.js'
-import type { Joint } from './numbers.js'
+import type { DrivenJoint, OfDrivenJoints } from './numbers.js'
 
 /** A driven joint in one load case, for tables and charts. */
 export interface JointResult {
@@ -35,7 +35,7 @@ export interface CaseResult {
   /** Temperature of the air. */
   readonly air: Quantity<'temperature'>
   /** State of each driven joint. */
-  readonly joints: { readonly [J in Joint]: JointResult }
+  readonly joints: OfDrivenJoints<JointResult>
 }
 
 /** A loop of effects that does not converge. */
@@ -43,7 +43,7 @@ export interface Unsettled {
   /** The load case in which the loop does not converge. */
   readonly case: CaseId
   /** The joint of the loop. */
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** The loop, such as copper loss and winding temperature. */
   readonly loop: string
   /** Why it does not converge. */

@@ -1,10 +1,10 @@
 import { loadPath } from '../capstan/index.js'
 import type { LegModel } from './leg-model.js'
-import { driveOf, type Joint } from './numbers.js'
+import { type DrivenJoint, driveOf } from './numbers.js'
 import { benchDrive } from './plans/bench.js'
 
 /** Joint angles over a history of torques, motor locked at mid travel, from the leg's pretension. @internal */
-export function windups(leg: LegModel, joint: Joint, axialRigidity: number, torques: readonly number[]): number[] {
+export function windups(leg: LegModel, joint: DrivenJoint, axialRigidity: number, torques: readonly number[]): number[] {
   const { pinionRadius, drumRadius, span, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const { pretension, hold } = driveOf(leg.x, joint, 'cord')
   const { friction } = leg.drives[joint]

@@ -22,7 +22,7 @@ export const driven = withFields(held, {
     thickness: '6 mm',
     size: { width: '120 mm', height: '130 mm' },
   },
-  'bearings.side': { size: '12x21x5', spacing: '60 mm', overhang: '30 mm', seatMaterial: 'aluminium 6061-T6', seatInterference: '0.01 mm' },
+  'bearings.side': { size: '12x28x8', spacing: '60 mm', overhang: '30 mm', seatMaterial: 'aluminium 6061-T6', seatInterference: '0.01 mm' },
   'joints.sidewaysHip': {
     range: { lowest: '-20 deg', highest: '20 deg' },
     motor: 'outrunner',
@@ -30,5 +30,33 @@ export const driven = withFields(held, {
     plate: 'sidePlate',
     bearings: 'side',
     drive: gearbox,
+  },
+})
+
+/** The same with a cord at its sideways hip: pinion and drum of the sizes of the other joints' ratios. */
+export const corded = withFields(driven, {
+  cords: {
+    braid: {
+      fibre: 'LCP',
+      diameter: '1.6 mm',
+      breakingStrength: '2.9 kN',
+      axialRigidity: '24 kN',
+      thermalExpansion: '-5 ppm/K',
+      pretensionLeft: [0.8, 0.9, 0.96],
+    },
+  },
+  'joints.sidewaysHip.drive': {
+    kind: 'cord',
+    arrangement: 'open',
+    pinion: { grooveDiameter: '14.4 mm', turns: 3, length: '14 mm' },
+    drum: { grooveDiameter: '110 mm', material: 'PC', bore: '22 mm', length: '14 mm', groovePitch: '2 mm' },
+    centreDistance: '80 mm',
+    cord: 'braid',
+    pretension: '260 N',
+    friction: [0.08, 0.14, 0.2],
+    hold: 'clampedMidPinion',
+    ends: 'splice',
+    anchor: { postDiameter: '4 mm', postLength: '10 mm', edgeDistance: '9 mm' },
+    tensioner: { thread: 'M3', travel: '22 mm' },
   },
 })

@@ -1,8 +1,18 @@
-import { bearingCocking, capCocking, ringEdgePressure, ringJoint, rodCocking, sleeveJointTilt } from '../../src/fasteners/index.js'
+import {
+  bearingCocking,
+  bearingPairLoads,
+  capCocking,
+  ringEdgePressure,
+  ringJoint,
+  rodCocking,
+  sleeveJointTilt,
+} from '../../src/fasteners/index.js'
 import type { Source } from '../../src/formula/index.js'
+import pair from '../oracles/fasteners-pair.json' with { type: 'json' }
 import oracle from '../oracles/structures-shafts.json' with { type: 'json' }
 import { type Check, printed, published } from './harness.js'
 
+const balance: Source = { level: 'computed', where: 'six equations of balance: tests/oracles/fasteners-pair.py' }
 const by = (model: string): Source => ({ level: 'computed', where: `${model}: tests/oracles/structures-shafts.py` })
 const springs = by('springs round a ring that only push')
 const { ring, sleeve, cocking, edge } = oracle
@@ -87,4 +97,41 @@ export const checks: Check[] = [
     },
     source: by('linear programme over rim contacts; rims as springs'),
   }),
+  ...published(
+    bearingPairLoads,
+    {
+      what: 'force beside the pair',
+      given: { uprightForce: '120 N', overhang: '30 mm', pairSpacing: '60 mm' },
+      gives: { nearer: printed(pair.beside.nearer, 'N'), farther: printed(pair.beside.farther, 'N'), axial: '0 N' },
+      source: balance,
+    },
+    {
+      what: 'foot below and before its hip',
+      given: {
+        uprightForce: '120 N',
+        sidewaysForce: '36 N',
+        axialForce: '24 N',
+        overhang: '70 mm',
+        uprightArm: '-290 mm',
+        sidewaysArm: '58 mm',
+        pairSpacing: '42 mm',
+      },
+      gives: { nearer: printed(pair.foot.nearer, 'N'), farther: printed(pair.foot.farther, 'N'), axial: '24 N' },
+      source: balance,
+    },
+    {
+      what: 'force between the bearings',
+      given: {
+        uprightForce: '90 N',
+        sidewaysForce: '8 N',
+        axialForce: '-15 N',
+        overhang: '-20 mm',
+        uprightArm: '-250 mm',
+        sidewaysArm: '40 mm',
+        pairSpacing: '55 mm',
+      },
+      gives: { nearer: printed(pair.between.nearer, 'N'), farther: printed(pair.between.farther, 'N'), axial: '15 N' },
+      source: balance,
+    },
+  ),
 ]

@@ -3,7 +3,7 @@ import { Quantity } from '../../units/index.js'
 import { type LegCalculation, placeOf } from '../calculation.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { CheckResult, Reliance } from '../check-result.js'
-import { type DrivenJoint, JOINTS, type Joint } from '../numbers.js'
+import { type DrivenJoint, drivenJoints, ofDrivenJoints } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
 import { footForce, jointMotion } from '../parts/motion/values.js'
 import { heat } from '../parts/motors/heat.js'
@@ -81,7 +81,7 @@ export function checkResult(
   }
 }
 
-const amounts = (calculation: LegCalculation, id: CaseId, joint: Joint): JointResult => {
+const amounts = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint): JointResult => {
   const { event, air, age } = LOAD_CASES[id]
   const where = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event, air, age })) as never
   const read = <T, K extends ConstructorParameters<typeof Quantity>[1]>(kind: K, work: () => T & number) => {
@@ -134,14 +134,14 @@ export function caseResult(calculation: LegCalculation, id: CaseId): CaseResult 
     story,
     footForce: new Quantity(calculation.get(footForce, where), 'force'),
     air: new Quantity(calculation.get(airTemperature, where), 'temperature'),
-    joints: { hip: amounts(calculation, id, 'hip'), knee: amounts(calculation, id, 'knee') },
+    joints: ofDrivenJoints(calculation.document, (joint) => amounts(calculation, id, joint)),
   }
 }
 
 /** Motors without a steady temperature. */
 export const unsettledOf = (calculation: LegCalculation, cases: readonly CaseId[]): Unsettled[] =>
   cases.flatMap((id) =>
-    JOINTS.flatMap((joint): Unsettled[] => {
+    drivenJoints(calculation.document).flatMap((joint): Unsettled[] => {
       const { event, air } = LOAD_CASES[id]
       const cell = calculation.cell(heat, placeOf(calculation, { joint, event, air }) as never)
       try {

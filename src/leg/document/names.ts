@@ -160,10 +160,11 @@ type WholeCheck =
   | 'rockerBearing.cocking' | 'rockerBearing.life' | 'rockerBearing.seatPressure' | 'rockerBearing.seatSplit' | 'rockerBearing.seatLoose'
   | 'rockerBearing.seatGrip' | 'rockerBearing.capTightening' | 'rockerBearing.capLift' | 'rockerBearing.capScrew' | 'drumBearing.static'
   | 'drumBearing.cocking' | 'drumBearing.life' | 'drumBearing.seatPressure' | 'drumBearing.seatSplit' | 'drumBearing.seatLoose'
-  | 'drumBearing.seatGrip' | 'drumBearing.capTightening' | 'drumBearing.capLift' | 'drumBearing.capScrew' | 'stackBolt.tightening'
-  | 'stackBolt.headPressure' | 'stackBolt.slip' | 'stackBolt.nut' | 'stackBolt.zone' | 'stackBolt.separation' | 'stackBolt.overload'
-  | 'shaft.bending' | 'shaft.drilledEnd' | 'shaft.strip' | 'shaft.endCap' | 'shaft.capScrew' | 'bearing.static' | 'bearing.life'
-  | 'bearing.seat' | 'bearing.seatSplit' | 'shaft.rodCouple' | 'shaftStack.shaft' | 'shaftStack.gape' | 'shaftStack.tip'
+  | 'drumBearing.seatGrip' | 'drumBearing.capTightening' | 'drumBearing.capLift' | 'drumBearing.capScrew' | 'sidewaysBearing.static'
+  | 'sidewaysBearing.seatPressure' | 'sidewaysBearing.seatSplit' | 'sidewaysBearing.seatLoose' | 'sidewaysBearing.seatGrip'
+  | 'stackBolt.tightening' | 'stackBolt.headPressure' | 'stackBolt.slip' | 'stackBolt.nut' | 'stackBolt.zone' | 'stackBolt.separation'
+  | 'stackBolt.overload' | 'shaft.bending' | 'shaft.drilledEnd' | 'shaft.strip' | 'shaft.endCap' | 'shaft.capScrew' | 'bearing.static'
+  | 'bearing.life' | 'bearing.seat' | 'bearing.seatSplit' | 'shaft.rodCouple' | 'shaftStack.shaft' | 'shaftStack.gape' | 'shaftStack.tip'
   | 'shaftStack.slip' | 'shaftStack.key' | 'shaftStack.flat' | 'shaftStack.tightening' | 'shaftStack.crush' | 'shaftStack.edge'
   | 'toe.strain' | 'robot.tipOver' | 'supply.current' | 'leg.reach' | 'sidewaysHip.hold' | 'ground.slip' | 'upperLink.bending'
   | 'lowerLink.bending' | 'upperLink.brittle' | 'lowerLink.brittle' | 'upperLink.fatigue' | 'lowerLink.fatigue' | 'upperLink.sideways'
@@ -171,4 +172,4 @@ type WholeCheck =
   | 'lowerLink.sidewaysFatigue' | 'upperLink.squeeze' | 'upperLink.buckling'
 
 /** The name of a check, with its joint where it belongs to one. */
-export type CheckName = `${JointCheck} ${'hip' | 'knee'}` | WholeCheck
+export type CheckName = `${JointCheck} ${'hip' | 'knee' | 'sidewaysHip'}` | WholeCheck

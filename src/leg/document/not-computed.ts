@@ -19,16 +19,7 @@ export function rejectNotComputed(data: LegData): void {
 /** Kinds of drive that hip and knee are calculated with. */
 const DRIVES = ['cord', 'belt', 'direct', 'gear', 'gearbox'] as const
 
-/** Kinds of drive that the sideways hip is calculated with. */
-const SIDEWAYS = ['belt', 'direct', 'gear', 'gearbox'] as const
-
 function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report: Report): void {
-  if (sidewaysHip?.drive.kind === 'cord')
-    report(
-      'joints.sidewaysHip.drive.kind',
-      sidewaysHip.drive.kind,
-      `the sideways hip must be held, or driven by one of ${SIDEWAYS.join(', ')}`,
-    )
   if (sidewaysHip !== undefined && sidewaysHip.drive.kind !== 'held' && sidewaysHip.bearings === undefined)
     report('joints.sidewaysHip.bearings', undefined, 'a driven sideways hip must turn in bearings of its own')
   for (const [name, joint] of Object.entries({ hip, knee })) {

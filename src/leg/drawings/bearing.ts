@@ -83,7 +83,7 @@ const rowsOf = (s: SeatSizes): Row[] => [
     ? []
     : [length('distance between the middles of the pair', s.spacing), length('length of the spacers', s.spacing - s.width, 'geometry')]),
   length('seat', s.outer - s.interference, 'geometry'),
-  length('outer diameter round the seat', s.housing),
+  length('outer diameter round the seat', s.housing, s.housingIs),
   word('material of the seat', s.material),
   word('held along the axis by', s.retainedBy === 'bond' ? 'adhesive' : s.retainedBy === 'press' ? 'its press fit' : 'shoulder and cap'),
   ...(s.beside === undefined
@@ -105,7 +105,8 @@ function loadRows(facts: Facts, pivot: Pivot, ids: readonly string[], joint: str
   const worst = facts.worst(ids, joint)
   if (worst === undefined) return []
   const at = { pivot, ...facts.case(worst.case) }
-  const [across, tilt] = [facts.tried(radialLoad, at), facts.tried(moment, at)]
+  // Of the pair at the sideways hip the load of the nearer bearing has the moments in it.
+  const [across, tilt] = [facts.tried(radialLoad, at), pivot === 'sidewaysHip' ? undefined : facts.tried(moment, at)]
   return [
     ...(across === undefined ? [] : [amount(`load across the axis, ${worst.caseTitle.toLowerCase()}`, across, 'N')]),
     ...(tilt === undefined ? [] : [amount(`tilting moment, ${worst.caseTitle.toLowerCase()}`, tilt, 'N m')]),

@@ -1,6 +1,6 @@
 import { type Drawing, Figure, plain } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
-import { cordCut } from '../plans/cut-list.js'
+import { type DrivenJoint, jointWords, seenFrom } from '../numbers.js'
+import { cordCut } from '../plans/cord-cut.js'
 import { driveSizes } from './drive-sizes.js'
 import { driveFront, pinionView, windingSense } from './drive-views.js'
 import { type Facts, resultSentence } from './facts.js'
@@ -25,15 +25,15 @@ const CHECKS = [
   'anchor.tearOut',
 ]
 
-/** A cord drive from the robot's left: how the cord lies, winds and is held. */
-export function cordDriveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+/** A cord drive along its axes: how the cord lies, winds and is held. */
+export function cordDriveDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!hasCordDrive(facts, joint)) return undefined
   const s = driveSizes(facts, joint)
   const worst = facts.worst(CHECKS, joint)
   const figure = new Figure({
     id: `cord-drive-${joint}`,
-    title: `Cord drive of the ${joint}, seen from the robot’s left`,
-    ...answerOf(`Cord drive of the ${joint}`, worst),
+    title: `Cord drive of the ${jointWords(joint)}, seen ${seenFrom(joint)}`,
+    ...answerOf(`Cord drive of the ${jointWords(joint)}`, worst),
   })
   figure.view(driveFront(s))
   const senses = windingSense(s)

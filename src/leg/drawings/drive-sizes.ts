@@ -1,6 +1,6 @@
 import { fleetAngle, groove, leadMismatch, matchedDrumLead, pinionLength } from '../../capstan/index.js'
 import { Quantity } from '../../units/index.js'
-import { drivenBy, hasCord, type Joint } from '../numbers.js'
+import { type DrivenJoint, drivenBy, hasCord, type Joint, jointWords, seenFrom } from '../numbers.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius, ratio } from '../parts/transmission/cord/radii.js'
@@ -14,7 +14,7 @@ import type { LegValues } from './leg-values.js'
 export const SECOND = SECOND_STAGE as Joint
 
 /** What turns with the pinion of a drive behind it: the motor, or of the second stage the drum that the motor turns. */
-export function behindPinion(facts: LegValues, joint: Joint): { readonly diameter: number; readonly name: string } | undefined {
+export function behindPinion(facts: LegValues, joint: DrivenJoint): { readonly diameter: number; readonly name: string } | undefined {
   if (joint !== SECOND) return { diameter: facts.mm(canDiameter, { joint }), name: 'motor' }
   const { x } = facts.leg
   if (hasCord(x, 'knee')) return { diameter: 2 * facts.mm(drumRadius, { joint: 'knee' }), name: 'drum of the motor' }
@@ -24,7 +24,7 @@ export function behindPinion(facts: LegValues, joint: Joint): { readonly diamete
 }
 
 /** Geometry of a cord drive, mm and radians. */
-export const driveSizes = (facts: LegValues, joint: Joint) => {
+export const driveSizes = (facts: LegValues, joint: DrivenJoint) => {
   const at = { joint }
   const { pinionWrap, span } = facts.get(geometry, at)
   const { lowest: low, highest: high } = drumRange(facts.leg, joint)
@@ -47,7 +47,9 @@ export const driveSizes = (facts: LegValues, joint: Joint) => {
     span: 1000 * span,
     branch: facts.get(branchArc, at),
     /** What turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
-    turning: joint === SECOND ? 'knee' : joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : joint,
+    turning: joint === SECOND ? 'knee' : joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : jointWords(joint),
+    /** Where it is seen from: its positive angles turn counter-clockwise. */
+    seen: seenFrom(joint),
     low,
     high,
     middle: (low + high) / 2,

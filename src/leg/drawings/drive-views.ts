@@ -7,9 +7,9 @@ const BOTTOM = -Math.PI / 2
 /** Angle between the two anchors, drawn inside the drum. */
 const APART = 0.24
 
-/** Drum and pinion from the robot's left, the drum below. */
+/** Drum and pinion along their axes, the drum below. */
 export function driveFront(s: DriveSizes): View {
-  const view = new View(`From the robot’s left, ${s.turning} at ${plain(degrees(s.middle))}°`, { height: 430, template: true })
+  const view = new View(`${capital(s.seen)}, ${s.turning} at ${plain(degrees(s.middle))}°`, { height: 430, template: true })
   const drum: Circle = { centre: [0, 0], radius: s.drum }
   const pinion: Circle = { centre: [0, s.distance], radius: s.pinion }
   view
@@ -56,7 +56,7 @@ export function driveFront(s: DriveSizes): View {
 /** Which way drum, pinion and cord turn, in words. */
 export function windingSense(s: DriveSizes): string {
   const [drum, pinion] = ['counter-clockwise', s.crossed ? 'clockwise' : 'counter-clockwise']
-  return `To larger angles the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} turns ${drum} and the ${s.wound} ${pinion}, seen from the robot’s left. From the anchor on, the solid branch lies ${drum} on the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} and ${pinion} on the ${s.wound}; the dashed one the other way round.`
+  return `To larger angles the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} turns ${drum} and the ${s.wound} ${pinion}, seen ${s.seen}. From the anchor on, the solid branch lies ${drum} on the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} and ${pinion} on the ${s.wound}; the dashed one the other way round.`
 }
 
 /** One branch: from its anchor into the groove, along the drum, over the span, on to the pinion. */

@@ -1,5 +1,5 @@
 import { type Drawing, Figure, plain, rectangle, View } from '../../drawing/index.js'
-import { type Joint, jointWords } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import { bond, bonded, ferruleThickness } from '../parts/transmission/cord/anchor.js'
 import { diameter } from '../parts/transmission/cord/fields.js'
 import { beltOrCordOf } from '../second-stage.js'
@@ -8,11 +8,12 @@ import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { answerOf, checked, length, METAL, resultLines, word } from './words.js'
 
-const checksOf = (joint: Joint): readonly string[] => [joint === SECOND ? 'kneeFerrule.bond' : 'ferrule.bond']
-const hasCord = (facts: Facts, joint: Joint) => (joint === SECOND ? beltOrCordOf(facts.leg.x)?.kind === 'cord' : hasCordDrive(facts, joint))
+const checksOf = (joint: DrivenJoint): readonly string[] => [joint === SECOND ? 'kneeFerrule.bond' : 'ferrule.bond']
+const hasCord = (facts: Facts, joint: DrivenJoint) =>
+  joint === SECOND ? beltOrCordOf(facts.leg.x)?.kind === 'cord' : hasCordDrive(facts, joint)
 
 /** The bonded ferrule on a joint's cord, as a section; nothing where the cord ends otherwise. */
-export function ferruleDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function ferruleDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!hasCord(facts, joint) || !facts.get(bonded, { joint })) return undefined
   const cord = facts.mm(diameter, { joint })
   const [long, socket, wall] = [facts.mm(bond.length, { joint }), facts.mm(bond.socketDiameter, { joint }), facts.mm(ferruleThickness)]

@@ -1,7 +1,7 @@
 import { groove } from '../../capstan/index.js'
 import { arcPoints, type Drawing, Figure, type Point, plain, View } from '../../drawing/index.js'
 import { Quantity } from '../../units/index.js'
-import { type Joint, jointWords } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
 import { beltOrCordOf } from '../second-stage.js'
@@ -11,11 +11,11 @@ import { hasCordDrive } from './present.js'
 import { answerOf, checked, layers, length, METAL, resultLines, word } from './words.js'
 
 const FIRST = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
-const checksOf = (joint: Joint): readonly string[] => (joint === SECOND ? FIRST.map((id) => `knee${capital(id)}`) : FIRST)
+const checksOf = (joint: DrivenJoint): readonly string[] => (joint === SECOND ? FIRST.map((id) => `knee${capital(id)}`) : FIRST)
 const TURNS = 2
 
 /** Sizes of the grooves of a drive, mm. */
-export const grooveSizes = (facts: Facts, joint: Joint) => {
+export const grooveSizes = (facts: Facts, joint: DrivenJoint) => {
   const at = { joint }
   const diameter = facts.get(cord.diameter, at)
   const { seatRadius, depth } = groove({ cordDiameter: new Quantity(diameter, 'length') })
@@ -35,7 +35,7 @@ export const grooveSizes = (facts: Facts, joint: Joint) => {
 export type GrooveSizes = ReturnType<typeof grooveSizes>
 
 /** Profile of the grooves of a drum, as a dimensioned section. */
-export function grooveDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function grooveDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (joint === SECOND ? beltOrCordOf(facts.leg.x)?.kind !== 'cord' : !hasCordDrive(facts, joint)) return undefined
   const s = grooveSizes(facts, joint)
   const [ids, of] = [checksOf(joint), joint === SECOND ? undefined : joint]

@@ -22,7 +22,7 @@ import { motorDrawing } from './motor.js'
 import { outputStackDrawing } from './output-stack.js'
 import { pinDrawing } from './pin.js'
 import { plateHeatDrawing } from './plate-heat.js'
-import { motorGroup, stackGroup } from './present.js'
+import { hasSidewaysCord, motorGroup, stackGroup } from './present.js'
 import { reservesDrawing } from './reserves.js'
 import { rodDriveDrawing } from './rod-drive.js'
 import { shaftDrawing } from './shaft.js'
@@ -50,10 +50,14 @@ export interface LegDrawingOptions {
 
 type Draw = (facts: Facts) => Drawing | undefined
 
-const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joint) => Drawing | undefined])[] = [
+const ofCord: readonly (readonly [name: string, draw: (facts: Facts, joint: DrivenJoint) => Drawing | undefined])[] = [
   ['cord-drive', cordDriveDrawing],
   ['groove', grooveDrawing],
   ['ferrule', ferruleDrawing],
+]
+
+const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joint) => Drawing | undefined])[] = [
+  ...ofCord,
   ['pin', pinDrawing],
   ['spring', springDrawing],
   ['motor', motorDrawing],
@@ -87,6 +91,9 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ['leg', drawLeg],
   ['reserve-bars', reservesDrawing],
   ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const)),
+  ...(hasSidewaysCord(facts) ? ofCord : []).map(
+    ([name, draw]) => [`${name}-sidewaysHip`, (one: Facts) => draw(one, 'sidewaysHip')] as const,
+  ),
   ...drivenJoints(facts.leg.x).flatMap((joint) =>
     ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
   ),

@@ -1,5 +1,6 @@
 import { type Drawing, Figure, plain } from '../../drawing/index.js'
 import type { CheckResult } from '../check-result.js'
+import { placeOf } from '../report/content.js'
 import { capital, type Facts, resultSentence, sign } from './facts.js'
 import { landingStrip, stanceStrip } from './leg-poses.js'
 import { type Scene, sceneOf } from './leg-scene.js'
@@ -9,7 +10,7 @@ import { amount, angle, checked, degrees, length } from './words.js'
 /** The leg at the worst pose of a check, by default the governing one, with a strip of poses over stance and landing. */
 export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.governing): Drawing {
   const scene = sceneOf(facts, check)
-  const part = `${capital(check.part)}${check.joint === undefined ? '' : `, ${check.joint}`}`
+  const part = capital(placeOf(check))
   const figure = new Figure({
     id: 'leg',
     title: 'Leg in its hardest pose, seen from the robot’s left',

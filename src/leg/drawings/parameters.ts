@@ -1,5 +1,5 @@
 import { plain } from '../../drawing/index.js'
-import { driveOf, JOINTS, type Joint } from '../numbers.js'
+import { type DrivenJoint, driveOf, JOINTS } from '../numbers.js'
 import type { Assessment } from '../result.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { driveSizes, SECOND } from './drive-sizes.js'
@@ -7,7 +7,7 @@ import { Facts } from './facts.js'
 import { grooveSizes } from './groove.js'
 import { type Parameter, partsOf } from './parameters-parts.js'
 import { pinSizes } from './pin-sizes.js'
-import { hasCordDrive, hasPin } from './present.js'
+import { hasCordDrive, hasPin, hasSidewaysCord } from './present.js'
 import { degrees } from './words.js'
 
 /** Holes of a coupon for the fit of a pin, each a step larger than the one before; the hole of the leg is in their middle. */
@@ -25,6 +25,7 @@ export function parametersCsv(assessment: Assessment): string {
       ...(hasCordDrive(facts, joint) ? drumOf(facts, joint, joint) : []),
       ...(hasPin(facts, joint) ? bossOf(facts, joint) : []),
     ]),
+    ...(hasSidewaysCord(facts) ? drumOf(facts, 'sidewaysHip', 'sidewaysHip') : []),
     ...(beltOrCordOf(facts.leg.x)?.kind === 'cord' ? drumOf(facts, SECOND, 'through') : []),
     ...partsOf(facts),
   ]
@@ -32,7 +33,7 @@ export function parametersCsv(assessment: Assessment): string {
   return `${['part,parameter,value,unit', ...rows.map(line)].join('\n')}\n`
 }
 
-function drumOf(facts: Facts, joint: Joint, name: string): Parameter[] {
+function drumOf(facts: Facts, joint: DrivenJoint, name: string): Parameter[] {
   const groove = grooveSizes(facts, joint)
   const drive = driveSizes(facts, joint)
   const { anchor, tensioner } = driveOf(facts.leg.x, joint, 'cord')

@@ -1,9 +1,12 @@
-import { type DriveKind, type DrivenJoint, drivenBy, hasCord, type Joint } from '../numbers.js'
+import { cordJoints, type DriveKind, type DrivenJoint, drivenBy, hasCord, type Joint } from '../numbers.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import type { Facts } from './facts.js'
 
 /** Whether a joint is driven by cord. */
-export const hasCordDrive = ({ leg }: Facts, joint: Joint): boolean => hasCord(leg.x, joint)
+export const hasCordDrive = ({ leg }: Facts, joint: DrivenJoint): boolean => hasCord(leg.x, joint)
+
+/** Whether a cord drives the sideways hip. */
+export const hasSidewaysCord = ({ leg: { x } }: Facts): boolean => cordJoints(x).includes('sidewaysHip')
 
 /** Whether a motor on a plate drives a joint through a kind of drive. */
 export const isDriven = ({ leg: { x } }: Facts, joint: DrivenJoint, kind: DriveKind): boolean => drivenBy(x, kind).includes(joint)

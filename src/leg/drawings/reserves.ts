@@ -1,5 +1,5 @@
 import { barBlock, type Drawing, Figure } from '../../drawing/index.js'
-import { reserveText } from '../report/content.js'
+import { placeOf, reserveText } from '../report/content.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
 const MOST = 14
@@ -27,7 +27,7 @@ export function reservesDrawing(facts: Facts): Drawing {
           ...(requiredReserve > 1 ? [{ at: requiredReserve, name: required, each: shown.map((check) => check.requiredReserve) }] : []),
         ],
         bars: shown.map((check) => ({
-          name: `${capital(check.part)}${check.joint === undefined ? '' : `, ${check.joint}`}`,
+          name: capital(placeOf(check)),
           to: check.reserve,
           range: [check.range.worst, check.range.best],
           text: `${reserveText(check.reserve)} ${sign(check)}`,
@@ -38,7 +38,7 @@ export function reservesDrawing(facts: Facts): Drawing {
     ),
   )
   const rows = shown.map((check) => {
-    const name = `${check.part}${check.joint === undefined ? '' : `, ${check.joint}`}: ${check.mode}`
+    const name = `${placeOf(check)}: ${check.mode}`
     const range = `${reserveText(check.range.worst)} to ${reserveText(check.range.best)}`
     return [name, `${resultText(check)}; range ${range}`, '', 'result'] as const
   })

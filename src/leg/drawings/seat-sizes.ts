@@ -1,12 +1,13 @@
 import * as seated from '../parts/ball-bearings/fields.js'
 import type { Pivot } from '../parts/ball-bearings/pivots.js'
+import { housing } from '../parts/ball-bearings/seat.js'
 import * as rodEnd from '../parts/transmission/rod-ends/fields.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import type { LegValues } from './leg-values.js'
 
 /** What stands beside a bearing on the same pin: the rod's eye, or the cheeks of the arm, mm; thickness as of the pin that the document gives. */
 function besideOf(facts: LegValues, pivot: Pivot, isInEye: boolean) {
-  if (pivot === 'hip' || pivot === 'knee') return undefined
+  if (pivot === 'hip' || pivot === 'knee' || pivot === 'sidewaysHip') return undefined
   const { x } = facts.leg
   const pin = x.pins[rodOf(x)?.pin ?? '']
   const offset = facts.mm(seated.offset, { pivot })
@@ -35,7 +36,9 @@ export function seatSizes(facts: LegValues, pivot: Pivot) {
     outer: facts.mm(bearing.outerDiameter, at),
     width: facts.mm(bearing.width, at),
     spacing: spacing === undefined ? undefined : 1000 * spacing,
-    housing: facts.mm(seated.housingDiameter, at),
+    housing: facts.mm(housing, at),
+    /** Whether the document gives what is round the seat. */
+    housingIs: facts.get(seated.isSideways, at) ? ('assumed' as const) : ('document' as const),
     interference: facts.mm(seated.seatInterference, at),
     retainedBy: facts.get(seated.retainedBy, at),
     material,

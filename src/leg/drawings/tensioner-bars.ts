@@ -1,6 +1,6 @@
 import { barBlock, type Figure, plain } from '../../drawing/index.js'
 import { beddingStrain } from '../parts/transmission/cord/tensioner.js'
-import type { CordCut } from '../plans/cut-list.js'
+import type { CordCut } from '../plans/cord-cut.js'
 import { tensionerSetting } from '../plans/tensioning.js'
 import type { Facts } from './facts.js'
 import { length } from './words.js'

@@ -1,6 +1,6 @@
 import { type Curve, type Drawing, Figure, type Point, plain, plotBlock } from '../../drawing/index.js'
 import { clampLoadAt } from '../clamp-load-at.js'
-import { drivenBy, JOINTS, type Joint, jointWords } from '../numbers.js'
+import { cordJoints, type DrivenJoint, drivenBy, jointWords } from '../numbers.js'
 import * as belt from '../parts/transmission/belt/fields.js'
 import { pretensionLeft, pretensionSet } from '../parts/transmission/cord/fields.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
@@ -9,7 +9,6 @@ import { isPrinted } from '../printed.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { SECOND } from './drive-sizes.js'
 import { type Facts, resultSentence } from './facts.js'
-import { hasCordDrive } from './present.js'
 import { amount, answerOf, boltWords, checked } from './words.js'
 
 const CHECKS = ['cord.slack', 'cord.shelf', 'kneeCord.slack', 'kneeCord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
@@ -22,11 +21,11 @@ const MONTHS = 12
 const DAYS = 365
 
 /** What a cord or belt is called: that of a joint by the joint, that along the upper link by the link. */
-const nameOf = (joint: Joint): string => (joint === SECOND ? 'upper link' : jointWords(joint))
+const nameOf = (joint: DrivenJoint): string => (joint === SECOND ? 'upper link' : jointWords(joint))
 
 /** Cords or belts whose tension falls. */
 interface Relaxing {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly kind: 'cord' | 'belt'
   readonly set: number
   readonly left: number
@@ -36,8 +35,8 @@ interface Relaxing {
 function relaxing(facts: Facts): Relaxing[] {
   const { x } = facts.leg
   const along = beltOrCordOf(x)?.kind
-  const cords = [...JOINTS.filter((joint) => hasCordDrive(facts, joint)), ...(along === 'cord' ? [SECOND] : [])]
-  const belts = [...drivenBy(x, 'belt'), ...(along === 'belt' ? [SECOND] : [])] as Joint[]
+  const cords = [...cordJoints(x), ...(along === 'cord' ? [SECOND] : [])]
+  const belts = [...drivenBy(x, 'belt'), ...(along === 'belt' ? [SECOND] : [])]
   return [
     ...cords.map((joint) => {
       const at = { joint }
@@ -51,7 +50,7 @@ function relaxing(facts: Facts): Relaxing[] {
 }
 
 /** Tension that walking in every direction and on the slope needs, as the check of the shelf has it; a line over the year. */
-function neededLine(facts: Facts, figure: Figure, joint: Joint): Curve[] {
+function neededLine(facts: Facts, figure: Figure, joint: DrivenJoint): Curve[] {
   const needed = facts.tried(pretensionNeeded, { joint })
   if (needed === undefined) return []
   figure.rows(amount(`pretension that the ${nameOf(joint)} needs to walk, also on the slope`, needed, 'N'))

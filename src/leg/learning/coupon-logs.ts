@@ -1,5 +1,5 @@
 import type { LegNumbers } from '../leg-numbers.js'
-import { hasCord, JOINTS, type Joint } from '../numbers.js'
+import { cordJoints, drivenJoints, JOINTS, type Joint, jointOf } from '../numbers.js'
 import type { LogColumn } from './logs.js'
 
 /** What a printable coupon shows. */
@@ -51,8 +51,8 @@ export interface CouponOf {
 /** Every coupon of a leg. */
 export function couponsOf(x: LegNumbers): CouponOf[] {
   const pressed = JOINTS.filter((joint) => x.joints[joint].pin !== undefined && x.joints[joint].boss !== undefined)
-  const drums = JOINTS.filter((joint) => hasCord(x, joint))
-  const plates = JOINTS.filter((joint) => x.joints[joint].motor !== undefined && x.joints[joint].plate !== undefined)
+  const drums = cordJoints(x)
+  const plates = drivenJoints(x).filter((joint) => jointOf(x, joint).motor !== undefined && jointOf(x, joint).plate !== undefined)
   const one = (id: CouponId) => (of: string) => ({ id, of, log: `${id} ${of}` })
   return [
     ...pressed.map(one('couponHoles')),

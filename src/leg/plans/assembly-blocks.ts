@@ -62,7 +62,7 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
           ['cord', 'joint', 'cut', 'end to end, laid loose', 'tail, each end', 'inside each end', 'clamp on the pinion at'],
           cuts.cords.map((one) => [
             one.cord,
-            one.joint,
+            jointWords(one.joint),
             whole(one.cutLength, Math.ceil),
             whole(one.betweenEnds, Math.round),
             one.tail,
@@ -100,7 +100,7 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
           'Finished cords, before they are tensioned',
           ['joint', 'end to end, at least', 'at most', 'bed in with', 'proof-pull with'],
           plan.checks.map((one) => [
-            one.joint,
+            jointWords(one.joint),
             whole(one.shortest, Math.ceil),
             whole(one.longest, Math.floor),
             one.beddingLoad,
@@ -120,7 +120,7 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
       'How each cord lies',
       ['joint', 'spans', 'lay at', 'turns on the pinion', 'wrap of each branch on the drum', 'least wrap left'],
       windings.map((one) => [
-        one.joint,
+        jointWords(one.joint),
         one.arrangement,
         one.hipHeldAt === undefined ? one.layAt : phrase`${one.layAt}, hip at ${one.hipHeldAt}`,
         significant(one.pinionTurns.si, 3),
@@ -145,7 +145,7 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
         'per turn',
       ],
       tensioners.map((one) => [
-        one.joint,
+        jointWords(one.joint),
         one.thread,
         one.pretension,
         byCalliper(one.start.si),

@@ -1,7 +1,7 @@
 import { significant } from '../../units/index.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords, seenFrom } from '../numbers.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { whole } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
@@ -23,7 +23,7 @@ export function followUps(
   screws: readonly TighteningStep[],
   drives: readonly DriveWork[],
 ): FollowUp[] {
-  const left = (joint: Joint, time: number) => shareLeft(bench, joint, time)
+  const left = (joint: DrivenJoint, time: number) => shareLeft(bench, joint, time)
   const all: FollowUp[] = [
     ...drives.flatMap((one) => one.followUps),
     ...tensioners.flatMap(({ joint, pretension, tensionPerTurn }) => {
@@ -31,7 +31,7 @@ export function followUps(
         const share = left(joint, time)
         return {
           when,
-          what: `cord of the ${joint}`,
+          what: `cord of the ${jointWords(joint)}`,
           expect: phrase`about ${percent(share)} of ${pretension} left, and less where the braid was not bedded in; ${significant((pretension.si * (1 - share)) / tensionPerTurn.si, 2)} turn of the screw brings it back`,
         }
       }
@@ -60,7 +60,7 @@ export function followUps(
 /** Bedding, making and proof-pulling of the cords' ends. */
 function cordEnds({ checks, bonds: bonded }: Pick<AssemblyPlan, 'checks' | 'bonds'>): string[] {
   const loads = (of: 'beddingLoad' | 'proofLoad') =>
-    checks.map((one) => phrase`${one.joint} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
+    checks.map((one) => phrase`${jointWords(one.joint)} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
   return [
     `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
     ...(bonded.length > 0
@@ -100,7 +100,7 @@ export function stepsOf({
     ...(checks.length > 0 ? cordEnds({ checks, bonds }) : []),
     ...checks.map(
       ({ joint, shortest, longest }) =>
-        `Measure the finished cord of the ${joint} from end to end, laid straight: ${whole(shortest, Math.ceil)} to ${whole(longest, Math.floor)}. Otherwise make another one.`,
+        `Measure the finished cord of the ${jointWords(joint)} from end to end, laid straight: ${whole(shortest, Math.ceil)} to ${whole(longest, Math.floor)}. Otherwise make another one.`,
     ),
     ...pressing(presses),
     ...pivots,
@@ -113,11 +113,11 @@ export function stepsOf({
     ...drives.flatMap(({ steps }) => steps),
     ...windings.map(
       ({ joint, layAt, hipHeldAt, halfTurns, branches: [up, down], drumWrap }) =>
-        phrase`Lay the cord of the ${joint} with ${hipHeldAt === undefined ? 'the joint' : phrase`the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen from the robot's left).`,
+        phrase`Lay the cord of the ${jointWords(joint)} with ${hipHeldAt === undefined ? 'the joint' : phrase`the hip held at ${hipHeldAt} and the knee`} held at ${layAt}: ${significant(halfTurns.si, 3)} turns to each side of the pinion's middle, ${drumWrap} to each anchor. The branch that pulls ${up.pulls} lies ${up.onDrum} on the drum and ${up.onPinion} on the pinion, the other ${down.onDrum} and ${down.onPinion} (seen ${seenFrom(joint)}).`,
     ),
     ...tensioners.map(
       ({ joint, turnsToStart, turnsToSet, pretension, screwTorque }) =>
-        phrase`Tension the ${joint}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
+        phrase`Tension the ${jointWords(joint)}: some ${significant(turnsToStart.si, 2)} turns until the slack is gone, then ${significant(turnsToSet.si, 2)} turns to ${pretension} (${screwTorque} on the screw at the end). Turn the joint through its whole travel after every turn, hands clear, then lock the screw.`,
     ),
     'Switch off and wait before you reach in. First motion by hand, then at low current with the leg hung up.',
   ]

@@ -1,7 +1,7 @@
 import { type In, InputError, issue, type Quantity, quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import type { LegModel } from '../leg-model.js'
-import { drivenJoints, driveOf, hasCord, JOINTS, motorOf } from '../numbers.js'
+import { cordJoints, drivenJoints, driveOf, jointWords, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
 import { hasPrints } from '../printed.js'
@@ -11,7 +11,8 @@ import type { AssemblyPlan } from './assembly-plan.js'
 import { followUps, stepsOf } from './assembly-steps.js'
 import { assemblyPage } from './assembly-text.js'
 import { type Assumed, benchLeg, length } from './bench.js'
-import { cutList, DEPTH, END_DIAMETERS } from './cut-list.js'
+import { END_DIAMETERS } from './cord-cut.js'
+import { cutList, DEPTH } from './cut-list.js'
 import { driveWork } from './drive-work.js'
 import { bonds, presses, tightening } from './fastening-steps.js'
 import { pivotSteps } from './pivot-work.js'
@@ -50,7 +51,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
   const bench = benchLeg(leg)
   const tapped = drivenJoints(bench.x).map((joint) => motorOf(bench.x, joint).tapDepth)
   const cuts = cutList(bench, tail.si, depth?.si)
-  const cords = JOINTS.filter((joint) => hasCord(bench.x, joint))
+  const cords = cordJoints(bench.x)
   const windings = cords.map((joint) => winding(bench, joint))
   const rod = rodCut(bench)
   const drives = driveWork(bench, { tail: tail.si, beddingStrain: bedding.si })
@@ -130,19 +131,22 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       ...windings
         .filter(({ leastDrumWrap }) => leastDrumWrap.si < leastWrapOf(bench))
         .map(
-          ({ joint, leastDrumWrap }) => phrase`${joint}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`,
+          ({ joint, leastDrumWrap }) =>
+            phrase`${jointWords(joint)}: at one end of its travel only ${leastDrumWrap} of wrap is left before the anchor`,
         ),
       ...windings.flatMap(({ joint, leastTurns, halfTurns }) =>
         leastTurns === undefined || leastTurns.si >= leastTurnsOf(bench)
           ? []
           : [
-              `${joint}: at an end of its travel the pinion unwinds to its clamp, which then pulls on the bare cord; give it ${significant(halfTurns.si - leastTurns.si + leastTurnsOf(bench), 2)} turns to each side`,
+              `${jointWords(joint)}: at an end of its travel the pinion unwinds to its clamp, which then pulls on the bare cord; give it ${significant(halfTurns.si - leastTurns.si + leastTurnsOf(bench), 2)} turns to each side`,
             ],
       ),
       ...tensioners
         .filter(({ spare }) => spare.si < 0)
-        .map(({ joint, end, travel }) => phrase`${joint}: the tensioner needs ${end} and has ${travel}`),
-      ...tensioners.filter(({ state }) => state === 'overhauls').map(({ joint }) => `${joint}: the tensioning screw is not self-locking`),
+        .map(({ joint, end, travel }) => phrase`${jointWords(joint)}: the tensioner needs ${end} and has ${travel}`),
+      ...tensioners
+        .filter(({ state }) => state === 'overhauls')
+        .map(({ joint }) => `${jointWords(joint)}: the tensioning screw is not self-locking`),
       ...pressed
         .filter(({ interference }) => interference.si <= 0)
         .map(({ joint }) => `${joint}: the pin is loose in its boss on average; it must be held by something else`),

@@ -4,7 +4,7 @@ import { placeOf } from '../calculation.js'
 import type { Leg } from '../document/describe.js'
 import { type LegModel, legModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { type DrivenJoint, driveOf, type Joint, legNumbers, rangeOf } from '../numbers.js'
+import { type DrivenJoint, driveOf, legNumbers, rangeOf } from '../numbers.js'
 import { frameMaterial } from '../parts/transmission/cord/fields.js'
 import { SECOND_STAGE } from '../second-stage.js'
 import { calculationFor } from '../what-if.js'
@@ -22,7 +22,7 @@ export interface Assumed {
 
 /** One drive on the bench, SI: radii and arcs at mid travel, where the two anchors stand opposite the pinion. */
 export interface BenchDrive {
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   readonly pinionRadius: number
   readonly drumRadius: number
   readonly ratio: number
@@ -55,7 +55,7 @@ export function drumRange(leg: LegModel, joint: DrivenJoint): { readonly lowest:
 }
 
 /** Arcs and spans of one drive. */
-export function benchDrive(leg: LegModel, joint: Joint): BenchDrive {
+export function benchDrive(leg: LegModel, joint: DrivenJoint): BenchDrive {
   const { pinionRadius, drumRadius, ratio } = leg.drives[joint]
   const { arrangement, centreDistance, pinion } = driveOf(leg.x, joint, 'cord')
   const { pinionWrap, drumWrapAngle, span } = pulleyGeometry.si({

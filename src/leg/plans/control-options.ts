@@ -1,7 +1,7 @@
 import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { type DrivenJoint, drivenJoints, hasCord, motorOf } from '../numbers.js'
+import { cordJoints, type DrivenJoint, drivenJoints, motorOf } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assumed } from './bench.js'
 import { MAGNET } from './control-magnet.js'
@@ -108,7 +108,7 @@ export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOpti
       value: copper,
       why: why('copperMass', 'assumption: a sixth of the motor; limits for seconds depend on it'),
     },
-    ...(drivenJoints(x).some((joint) => hasCord(x, joint))
+    ...(cordJoints(x).length > 0
       ? [
           {
             what: 'pretension of a cord set wrong by up to',

@@ -6,7 +6,7 @@ import { COUPON_COLUMNS, type CouponOf, couponsOf } from '../learning/coupon-log
 import { headerOf } from '../learning/logs.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState, steelOf } from '../material-state.js'
-import { bossAt, driveOf, type Joint, motorOf, pinAt, pinSizeAt, plateOf } from '../numbers.js'
+import { bossAt, type DrivenJoint, driveOf, type Joint, jointWords, motorOf, pinAt, pinSizeAt, plateOf } from '../numbers.js'
 import { isPrinted } from '../printed.js'
 import { materialOf } from '../schema/tables.js'
 import { force, length } from './bench.js'
@@ -63,11 +63,11 @@ function textsOf(bench: LegModel, { id, of }: CouponOf): Texts {
     case 'couponSplit':
       return split(bench, of as Joint)
     case 'couponDrum':
-      return drum(bench, of as Joint)
+      return drum(bench, of as DrivenJoint)
     case 'couponSandwich':
       return sandwich(bench, of)
     case 'couponPlate':
-      return plate(bench, of as Joint)
+      return plate(bench, of as DrivenJoint)
   }
 }
 
@@ -114,10 +114,10 @@ function split(bench: LegModel, joint: Joint): Texts {
   }
 }
 
-function drum(bench: LegModel, joint: Joint): Texts {
+function drum(bench: LegModel, joint: DrivenJoint): Texts {
   const { friction, drum: body } = driveOf(bench.x, joint, 'cord')
   return {
-    what: `half a drum of the ${joint} with its groove`,
+    what: `half a drum of the ${jointWords(joint)} with its groove`,
     how: `Print half of the drum of ${body.material} and clamp it, groove upward. Lay the cord over it, hang half a litre of water on one end, and pull the other with a luggage scale, down and outward, until the cord creeps. Wrap is the angle between both directions: half a turn, then a quarter, then a sixth; three readings each.`,
     caution: 'Weights fall: work low over a box, feet away.',
     expect: `taut over slack ${significant(Math.exp(friction.low * Math.PI), 3)} to ${significant(Math.exp(friction.high * Math.PI), 3)} at half a turn`,
@@ -135,11 +135,11 @@ function sandwich(bench: LegModel, group: string): Texts {
   }
 }
 
-function plate(bench: LegModel, joint: Joint): Texts {
+function plate(bench: LegModel, joint: DrivenJoint): Texts {
   const { size, thickness, material } = plateOf(bench.x, joint)
   const { mountInnerDiameter, mountOuterDiameter } = motorOf(bench.x, joint)
   return {
-    what: `the plate of the ${joint} with a heater instead of its motor`,
+    what: `the plate of the ${jointWords(joint)} with a heater instead of its motor`,
     how: phrase`${isPrinted(bench.x, material) ? 'Print' : 'Take'} the plate (${length(size.width)} by ${length(size.height)}, ${length(thickness)} of ${material}) and fit its sink, if it has one. Screw a metal ring of ${length(mountInnerDiameter)} to ${length(mountOuterDiameter)} with two power resistors on it to the motor's place. Hang it upright in still air. Set a voltage, wait an hour, and log volts times amperes, the ring, and the air 200 mm beside. Three powers: the ring at 10, 20 and 30 K above the air.`,
     caution:
       'The ring burns skin and softens polymers: never above the softening of the plate less 30 K, never alone, nothing that burns beside it.',

@@ -1,49 +1,13 @@
-import { cordToCut } from '../../capstan/index.js'
 import { hexNut, metricThread, washer } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import {
-  bearingsOf,
-  bondedEndOf,
-  bossAt,
-  drivenJoints,
-  driveOf,
-  hasCord,
-  JOINTS,
-  type Joint,
-  jointOf,
-  motorOf,
-  partOf,
-  pinAt,
-  shaftOf,
-} from '../numbers.js'
+import { bearingsOf, bossAt, cordJoints, drivenJoints, JOINTS, type Joint, jointOf, motorOf, partOf, pinAt, shaftOf } from '../numbers.js'
 import { type BearingNumbers, bearingOf } from '../schema/tables.js'
-import { benchDrive, inMillimetres, length } from './bench.js'
+import { length } from './bench.js'
 import { screwBetween } from './catalogue-lengths.js'
+import { type CordCut, cordCut } from './cord-cut.js'
 import { type PinCut, pinCut } from './pin-cut.js'
-
-/** A cord to cut from the spool. */
-export interface CordCut {
-  /** Joint of the drive. */
-  readonly joint: Joint
-  /** Name of the cord in the document. */
-  readonly cord: string
-  /** What to cut, both tails and end fittings in it. */
-  readonly cutLength: Quantity<'length'>
-  /** Anchor to anchor along its way. */
-  readonly workingLength: Quantity<'length'>
-  /** From end fitting to end fitting, laid straight without tension: the way and the slack that assembly needs. */
-  readonly betweenEnds: Quantity<'length'>
-  /** Free tail at each end. */
-  readonly tail: Quantity<'length'>
-  /** Cord inside each end fitting. */
-  readonly endLength: Quantity<'length'>
-  /** How the ends are finished. */
-  readonly ends: string
-  /** Where to clamp it on the pinion, from one cut end; absent where friction alone holds it. */
-  readonly clampAt: Quantity<'length'> | undefined
-}
 
 /** The hip shaft to make from a bolt. */
 export interface ShaftCut {
@@ -93,56 +57,16 @@ export interface CutList {
   readonly bolts: readonly BoltCut[]
 }
 
-/** Cord inside one end, in cord diameters (a bonded ferrule has its own length). */
-export const END_DIAMETERS = { splice: 72, swagedSleeve: 12, knot: 30 } as const
-
 /** Cut list of a leg. `tail` is SI. @internal */
 export function cutList(leg: LegModel, tail: number, threadDepth?: number): CutList {
   return {
-    cords: JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => cordCut(leg, joint, tail)),
+    cords: cordJoints(leg.x).map((joint) => cordCut(leg, joint, tail)),
     pins: pressedJoints(leg.x).map((joint) => {
       const { size, lugThickness, gap } = pinAt(leg.x, joint)
       return pinCut(joint, size, lugThickness + 2 * gap, bossAt(leg.x, joint).engagement)
     }),
     shaft: leg.x.joints.hip.shaft === undefined ? undefined : shaftCut(leg),
     bolts: boltGroups(leg.x).map((group) => boltCut(leg, group, threadDepth)),
-  }
-}
-
-/** Cord inside one end of a drive, SI. @internal */
-export function endLengthOf({ x, drives }: LegModel, joint: Joint): number {
-  const { ends } = driveOf(x, joint, 'cord')
-  if (ends === 'bondedFerrule') return bondedEndOf(x, joint)?.length ?? 0
-  return END_DIAMETERS[ends] * drives[joint].cord.diameter
-}
-
-export function cordCut(leg: LegModel, joint: Joint, tailLength: number): CordCut {
-  const drive = driveOf(leg.x, joint, 'cord')
-  const { cord } = leg.drives[joint]
-  const { span, drumRadius, drumWrap, pinionRadius, pinionWrap } = benchDrive(leg, joint)
-  const endLength = endLengthOf(leg, joint)
-  const { cutLength, workingLength } = cordToCut.si({
-    span,
-    drumRadius,
-    drumWrapTotal: 2 * drumWrap,
-    pinionRadius,
-    pinionWrap,
-    groovePitch: drive.drum.groovePitch,
-    endLength,
-    tailLength,
-    // Laid without tension: the tensioner takes up all stretch.
-    strain: 0,
-  })
-  return {
-    joint,
-    cord: `${drive.cord} (${cord.fibre}, ${inMillimetres(cord.diameter)})`,
-    cutLength: length(cutLength + drive.tensioner.slackAtAssembly),
-    workingLength: length(workingLength),
-    betweenEnds: length(workingLength + drive.tensioner.slackAtAssembly),
-    tail: length(tailLength),
-    endLength: length(endLength),
-    ends: drive.ends,
-    clampAt: drive.hold === 'clampedMidPinion' ? length((cutLength + drive.tensioner.slackAtAssembly) / 2) : undefined,
   }
 }
 

@@ -7,9 +7,9 @@ import { materialState, steelOf } from '../material-state.js'
 import {
   bondedEndOf,
   bossAt,
+  cordJoints,
+  type DrivenJoint,
   drivenJoints,
-  hasCord,
-  JOINTS,
   type Joint,
   jointOf,
   jointWords,
@@ -66,7 +66,7 @@ export interface PressStep {
 /** A cord end bonded into its ferrule. */
 export interface BondStep {
   /** Joint of the drive whose cord ends are bonded. */
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** Name of the adhesive in the document. */
   readonly adhesive: string
   /** Bonded length of the cord. */
@@ -174,7 +174,7 @@ export function presses(leg: LegModel): PressStep[] {
 
 /** Cord ends that are bonded. @internal */
 export const bonds = ({ x, drives }: LegModel): BondStep[] =>
-  JOINTS.filter((joint) => hasCord(x, joint)).flatMap((joint) => {
+  cordJoints(x).flatMap((joint) => {
     const bonded = bondedEndOf(x, joint)
     if (bonded === undefined) return []
     const { adhesive, length: bondedLength, socketDiameter, mechanicalLock } = bonded

@@ -2,7 +2,7 @@ import { hexNut, metricThread } from '../../fasteners/index.js'
 import { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { type DrivenJoint, drivenJoints, driveOf, hasCord, JOINTS, jointOf, jointWords } from '../numbers.js'
+import { cordJoints, type DrivenJoint, drivenJoints, driveOf, jointOf, jointWords } from '../numbers.js'
 import { boltsName } from '../report/instance-words.js'
 import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
@@ -26,20 +26,24 @@ export function shoppingList(
       item: 'cord',
       size: cord,
       quantity: `${Math.ceil(10 * SPARE_CORD * cutLength.in('m')) / 10} m`,
-      remark: `${joint}: twice the cut, one spare and coupons`,
+      remark: `${jointWords(joint)}: twice the cut, one spare and coupons`,
     })),
-    ...JOINTS.filter((joint) => hasCord(x, joint)).map((joint) => {
+    ...cordJoints(x).map((joint) => {
       const { thread, travel } = driveOf(x, joint, 'cord').tensioner
-      return line('tensioning screw', thread, 1, phrase`${joint}: thread over at least ${new Quantity(travel, 'length')} of travel`)
+      return line(
+        'tensioning screw',
+        thread,
+        1,
+        phrase`${jointWords(joint)}: thread over at least ${new Quantity(travel, 'length')} of travel`,
+      )
     }),
     ...drives.flatMap(({ parts }) => parts),
     ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
     ...rodLines(rod),
     ...cuts.bolts.flatMap((bolt) => boltLines(x, bolt)),
     ...shaftLines(x, cuts.shaft),
-    ...sidewaysLines(x),
     ...pivotLines(x),
-    ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${joint}`)),
+    ...bonds.map(({ adhesive, joint }) => line('adhesive', adhesive, 1, `cord ends of the ${jointWords(joint)}`)),
     ...suppliesLines(leg, bonds.length > 0),
   ]
 }
@@ -107,12 +111,6 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
 }
 
 /** The bearings that a driven sideways hip turns in. */
-function sidewaysLines(x: LegNumbers): ShoppingLine[] {
-  const name = x.joints.sidewaysHip?.bearings
-  const bearings = name === undefined ? undefined : x.bearings[name]
-  return bearings === undefined ? [] : [line('bearing', bearings.size ?? ownSize(bearings.own), 2, 'sideways hip')]
-}
-
 const ownSize = (own: LegNumbers['bearings'][string]['own']): string =>
   own === undefined ? 'as specified' : [own.bore, own.outerDiameter, own.width].map((x) => shown(new Quantity(x, 'length'))).join(' x ')
 

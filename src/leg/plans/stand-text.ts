@@ -1,6 +1,7 @@
 import { significant } from '../../units/index.js'
 import { hasPrints } from '../printed.js'
 import { code, heading, led, type Page, picture, points, subheading, text } from '../report/blocks.js'
+import { checkWords } from '../report/content.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import { benchLeg } from './bench.js'
 import { couponPicture } from './coupon-pictures.js'
@@ -49,7 +50,7 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
           one.handsOn,
           one.elapsed,
           significant(one.informationPerHour, 2),
-          one.moves ?? '',
+          one.moves === undefined ? '' : checkWords(one.moves),
         ]),
       ),
       heading('How'),

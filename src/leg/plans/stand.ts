@@ -5,7 +5,7 @@ import { standingLoad, uprightCompliance } from '../foot-result.js'
 import { drivesOf, measuredJoints } from '../learning/measured-joints.js'
 import { type LegModel, legModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { driveOf, type End, hasCord, type Joint, jointWords, legNumbers } from '../numbers.js'
+import { type DrivenJoint, driveOf, type End, hasCord, type Joint, jointWords, legNumbers } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { cautionsOf } from '../report/cautions.js'
 import { drivePath, SECOND_STAGE } from '../second-stage.js'
@@ -41,7 +41,7 @@ export function standPlan(leg: Leg): StandPlan {
   const ends = [at('pessimistic'), at('typical'), at('optimistic')] as const
   const measurements = [
     ...drivesOf(x)
-      .filter((joint): joint is Joint => hasCord(x, joint))
+      .filter((joint) => hasCord(x, joint))
       .flatMap((joint) => [friction(leg, x, joint), windup(leg, x, joint), pretension(leg, x, joint), pullOut(leg, x, joint)]),
     ...drivesOf(x).flatMap((joint) => driveMeasurements(leg, x, joint)),
     ...measuredJoints(x, 'springTorque').map((joint) => springTorque(leg, x, joint as Joint)),
@@ -54,7 +54,7 @@ export function standPlan(leg: Leg): StandPlan {
   return displayed({ leg, measurements, coupons: couponKit(leg, ends[1]), cautions: cautionsOf(x) }, standPage)
 }
 
-function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+function friction(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const { friction: band } = driveOf(x, joint, 'cord')
   const path = `${drivePath(joint)}.friction`
   return measurement(
@@ -63,7 +63,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     {
       id: 'cordFriction',
       joint,
-      what: `friction of the cord on ${(joint as string) === SECOND_STAGE ? 'its drum on the hip axis' : `the pinion of the ${joint}`}`,
+      what: `friction of the cord on ${(joint as string) === SECOND_STAGE ? 'its drum on the hip axis' : `the pinion of the ${jointWords(joint)}`}`,
       how: 'Lay the cord over the pinion, held still. Hang a known weight on the slack end, pull the other with a scale until the cord creeps at a constant speed, then read both. Take at least three readings each at half a turn, one turn and one and a half turns, once dry and once wet.',
       caution: 'Weights fall: work low over a box, feet away.',
       predictedIs: 'taut over slack tension at half a turn',
@@ -74,7 +74,7 @@ function friction(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   )
 }
 
-function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+function windup(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
   const { axialRigidity } = x.cords[name] as LegNumbers['cords'][string]
   const torque = drumTorque.si({ pull: driveOf(x, joint, 'cord').pretension, radius: benchDrive(legModel(x), joint).drumRadius })
@@ -85,7 +85,7 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
     {
       id: 'windup',
       joint,
-      what: `windup loop of ${(joint as string) === SECOND_STAGE ? 'the cord along the upper link' : `the ${joint} drive`}`,
+      what: `windup loop of ${(joint as string) === SECOND_STAGE ? 'the cord along the upper link' : `the ${jointWords(joint)} drive`}`,
       how: phrase`${takenOff(x, joint)}Lock the motor. Load the ${turned} from zero up to ${new Quantity(torque, 'torque')} (half of what loosens the slack span) and back in at least eight equal steps, then repeat with the opposite sign. Read angle and torque at each step, in order.`,
       caution: 'The cord is at its highest tension: guard the cord, and stand to its side, never in line with it.',
       predictedIs: `${turned} angle at that torque, motor locked`,
@@ -97,7 +97,7 @@ function windup(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   )
 }
 
-function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+function pretension(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const name = driveOf(x, joint, 'cord').cord
   const { pretensionLeft } = x.cords[name] as LegNumbers['cords'][string]
   return measurement(
@@ -117,7 +117,7 @@ function pretension(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
   )
 }
 
-function pullOut(leg: Leg, x: LegNumbers, joint: Joint): StandMeasurement {
+function pullOut(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {
   const band = retentionIn(x, joint)
   const path = `${drivePath(joint)}.endRetention`
   const { breakingStrength } = legModel(x).drives[joint].cord

@@ -2,17 +2,17 @@ import { logarithmicPretensionLeft, residualWrap, takeUp, tensionerTakeUp, tensi
 import { clearanceHole, metricThread, powerScrew, socketHead } from '../../fasteners/index.js'
 import type { Quantity } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
-import { airNamed, type DrivenJoint, driveOf, type Joint, partOf, rangeOf } from '../numbers.js'
+import { airNamed, type DrivenJoint, driveOf, partOf, rangeOf } from '../numbers.js'
 import { SECOND_STAGE } from '../second-stage.js'
 import { screwTurns, tensionerMove } from '../workshop-lines.js'
 import { angle, benchDrive, count, force, frameOf, length, torque } from './bench.js'
-import type { CordCut } from './cut-list.js'
+import type { CordCut } from './cord-cut.js'
 import { throughGeometry } from './through-geometry.js'
 
 /** How the cord of one drive is laid. Turning sense is seen from the left of the robot (its y axis points at you), from anchor to tangent point. */
 export interface Winding {
   /** Joint of the drive. */
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** Whether the cord crosses between pinion and drum. */
   readonly arrangement: 'crossed' | 'open'
   /** Joint angle at which to lay the cord: the drum is in the middle of its travel. */
@@ -43,7 +43,7 @@ export interface BranchWinding {
 /** How the tensioner of one drive is set. Positions are counted from backed right out; pulls one cord end. */
 export interface TensionerSetting {
   /** Joint of the drive. */
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** Thread of the tensioner's screw. */
   readonly thread: string
   /** Pretension to set. */
@@ -76,11 +76,11 @@ const HOUR = 3600
 const YEAR = 31_557_600
 
 /** Winding of one drive. @internal */
-export function winding(leg: LegModel, joint: Joint): Winding {
+export function winding(leg: LegModel, joint: DrivenJoint): Winding {
   const { arrangement, hold } = driveOf(leg.x, joint, 'cord')
   const { travel, ratio, pinionWrap, drumWrap } = benchDrive(leg, joint)
   const through = joint === 'knee' ? throughGeometry(leg.x) : undefined
-  const middleOf = (of: Joint) => (rangeOf(leg.x, of).lowest + rangeOf(leg.x, of).highest) / 2
+  const middleOf = (of: DrivenJoint) => (rangeOf(leg.x, of).lowest + rangeOf(leg.x, of).highest) / 2
   const turns = pinionWrap / (2 * Math.PI)
   const other = { clockwise: 'counter-clockwise', 'counter-clockwise': 'clockwise' } as const
   // A branch lies on its drum in the sense in which it turns it, and on the pinion in the sense in which the pinion takes it up.
@@ -165,7 +165,7 @@ export function tensionerSetting(leg: LegModel, { joint, workingLength }: CordCu
  * Share of the pretension left after a time. Equal losses per decade of time are assumed from one hour on, down to the share that the
  * specification gives for a year. LCP and aramid relax like this; UHMWPE loses more in the first days. @internal
  */
-export function shareLeft(leg: LegModel, joint: Joint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
+export function shareLeft(leg: LegModel, joint: DrivenJoint, time: number, yearShare = leg.drives[joint].pretensionLeft): number {
   const { pretension } = driveOf(leg.x, joint, 'cord')
   return decayed(pretension, leg.drives[joint].cord.axialRigidity, time, yearShare)
 }

@@ -4,6 +4,7 @@ import { driveFront, pinionView, windingSense } from '../drawings/drive-views.js
 import { LegValues } from '../drawings/leg-values.js'
 import { angle, degrees, length, word } from '../drawings/words.js'
 import type { LegModel } from '../leg-model.js'
+import { jointWords } from '../numbers.js'
 import type { Picture } from '../report/blocks.js'
 import { phrase } from './sheet-units.js'
 import type { Winding } from './tensioning.js'
@@ -11,8 +12,12 @@ import type { Winding } from './tensioning.js'
 /** How the cord of one drive lies, as a picture to wind it by. */
 export function windingPicture(leg: LegModel, { joint, layAt, hipHeldAt, leastTurns }: Winding): Picture {
   const s = driveSizes(new LegValues(leg), joint)
-  const held = hipHeldAt === undefined ? phrase`${joint} held at ${layAt}` : phrase`hip held at ${hipHeldAt}, knee at ${layAt}`
-  const figure = new Figure({ id: `winding-${joint}`, title: `Winding of the ${joint}`, answer: `Lay the cord with the ${held}` })
+  const held = hipHeldAt === undefined ? phrase`${jointWords(joint)} held at ${layAt}` : phrase`hip held at ${hipHeldAt}, knee at ${layAt}`
+  const figure = new Figure({
+    id: `winding-${joint}`,
+    title: `Winding of the ${jointWords(joint)}`,
+    answer: `Lay the cord with the ${held}`,
+  })
   const sense = windingSense(s)
   const ends = `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel.`
   const turns = `Start with the middle of the cord at the middle of the pinion, ${s.clamped ? 'under its clamp' : 'marked with a pen'}. Lay ${plain(s.turns / 2, 3)} turns to each side, groove by groove, away from the middle; no turn crosses another.`

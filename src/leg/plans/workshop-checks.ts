@@ -1,8 +1,8 @@
 import { type Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
-import { driveOf, hasCord, JOINTS, type Joint } from '../numbers.js'
+import { cordJoints, type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
-import { caseState } from '../what-if.js'
+import { jointState } from '../what-if.js'
 import { shareOfTension } from '../workshop-lines.js'
 import { force, length } from './bench.js'
 import type { CutList } from './cut-list.js'
@@ -13,7 +13,7 @@ import type { TensionerSetting } from './tensioning.js'
 /** A finished cord before it is tensioned: how long it may be, and what it is pulled with. */
 export interface CordCheck {
   /** Joint of the drive. */
-  readonly joint: Joint
+  readonly joint: DrivenJoint
   /** End to end, laid straight without tension: shorter does not go on, longer runs out of tensioner. */
   readonly shortest: Quantity<'length'>
   /** Longest length end to end; a longer cord runs out of tensioner. */
@@ -32,12 +32,12 @@ const MOST_PROOF = 0.5
 
 /** Checks of the cords. @internal */
 export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly TensionerSetting[]): CordCheck[] {
-  return JOINTS.filter((joint) => hasCord(leg.x, joint)).map((joint) => {
+  return cordJoints(leg.x).map((joint) => {
     const cut = cuts.cords.find((one) => one.joint === joint)!
     const tensioner = tensioners.find((one) => one.joint === joint)!
     const { slackAtAssembly } = driveOf(leg.x, joint, 'cord').tensioner
     const { breakingStrength } = leg.drives[joint].cord
-    const daily = Math.max(...DAILY.map((id) => caseState(leg, id).joints[joint].drive.peak))
+    const daily = Math.max(...DAILY.map((id) => jointState(leg, id, joint).drive.peak))
     return {
       joint,
       shortest: length(cut.betweenEnds.si - slackAtAssembly),
@@ -65,12 +65,12 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
   return [
     ...checks.flatMap(({ joint, shortest, longest }): Trouble[] => [
       {
-        reading: phrase`cord of the ${joint} shorter than ${shortest}`,
+        reading: phrase`cord of the ${jointWords(joint)} shorter than ${shortest}`,
         means: 'it will not go over its anchors, or with force only',
         cure: 'make another one; do not stretch it on',
       },
       {
-        reading: phrase`cord of the ${joint} longer than ${longest}`,
+        reading: phrase`cord of the ${jointWords(joint)} longer than ${longest}`,
         means: 'the tensioner runs out before the cord has bedded in',
         cure: 'shorten one end; a washer under the tensioner hides it for a week',
       },
@@ -91,7 +91,7 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
     ),
     ...tensioners.map(
       ({ joint, turnsToSet, pretension }): Trouble => ({
-        reading: phrase`${joint}: ${pretension} reached in less than two thirds of ${significant(turnsToSet.si, 2)} turns`,
+        reading: phrase`${jointWords(joint)}: ${pretension} reached in less than two thirds of ${significant(turnsToSet.si, 2)} turns`,
         means: 'part of the cord is held by friction, or the scale is wrong',
         cure: 'turn the joint through its travel several times and read again; check the scale with a known weight',
       }),
@@ -141,7 +141,7 @@ export const coupons = (presses: readonly PressStep[], checks: readonly CordChec
     ),
   ...checks.map(
     ({ joint, proofLoad, beddingLoad }): Coupon => ({
-      what: `two cord ends as for the ${joint}, on half a metre of cord`,
+      what: `two cord ends as for the ${jointWords(joint)}, on half a metre of cord`,
       how: 'bed in and proof-pull behind a guard, then pull one until it fails',
       expect: phrase`no movement at ${beddingLoad} and at ${proofLoad}; note where it fails`,
     }),

@@ -1,7 +1,7 @@
 import { Quantity, significant } from '../../units/index.js'
 import { unitSigns } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
-import { JOINTS } from '../numbers.js'
+import { entriesOfJoints, jointWords } from '../numbers.js'
 import type { Assessment } from '../result.js'
 import { capital, listed } from './amounts.js'
 import { type Block, points, section, table, text } from './blocks.js'
@@ -44,11 +44,10 @@ function inOneUnit(cells: readonly (Quantity | string | undefined)[]): readonly 
 export function casesSection(assessment: Assessment): Block {
   const { cases } = assessment
   const rows = cases.flatMap((one) =>
-    JOINTS.map((joint) => {
-      const j = one.joints[joint]
+    entriesOfJoints(one.joints).map(([joint, j]) => {
       return [
         one.title,
-        joint,
+        jointWords(joint),
         one.footForce,
         one.air,
         j.torque,
@@ -84,7 +83,7 @@ function unsettledBlocks({ unsettled }: Assessment): Block[] {
   const byReason = new Map<string, string[]>()
   for (const { case: id, joint, loop, why } of unsettled) {
     const reason = `${loop} do not converge. ${why}`
-    byReason.set(reason, [...(byReason.get(reason) ?? []), `${lower(LOAD_CASES[id].title)} (${joint})`])
+    byReason.set(reason, [...(byReason.get(reason) ?? []), `${lower(LOAD_CASES[id].title)} (${jointWords(joint)})`])
   }
   return [
     section('unsettled', 'Load cases without a thermal steady state', [

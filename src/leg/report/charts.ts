@@ -1,6 +1,6 @@
 import { barChart, type Chart } from '../../chart/index.js'
 import { legModel } from '../leg-model.js'
-import { hasCord, JOINTS, legNumbers } from '../numbers.js'
+import { cordJoints, legNumbers } from '../numbers.js'
 import type { Assessment } from '../result.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
@@ -25,7 +25,7 @@ export function reportCharts(assessment: Assessment): readonly ReportChart[] {
     { id: 'moves', chart: sensitivityChart(assessment) },
     { id: 'torque-speed', chart: torqueSpeed(leg) },
     { id: 'stall', chart: stallTemperatures(leg) },
-    ...(JOINTS.some((joint) => hasCord(leg.x, joint)) ? [{ id: 'pretension', chart: pretensionOverTime(leg) }] : []),
+    ...(cordJoints(leg.x).length > 0 ? [{ id: 'pretension', chart: pretensionOverTime(leg) }] : []),
     { id: 'clamp', chart: clampOverSeason(leg) },
     { id: 'reach', chart: reach(leg) },
   ]

@@ -2,6 +2,7 @@ import { NOT_MONOTONE } from '../assess/results.js'
 import { amountTexts } from '../assess/sentence.js'
 import { LOAD_CASES } from '../cases/events.js'
 import type { CheckResult } from '../check-result.js'
+import { jointWords } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import type { Assessment } from '../result.js'
 import { capital, listed, remarkWords } from './amounts.js'
@@ -82,7 +83,10 @@ function chain(assessment: Assessment, checks: readonly CheckResult[], sheet: Nu
 
 function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSheet): Words {
   const rank = rankOf(assessment, check)
-  const lead: Piece[] = [{ text: rank, id: rank }, ` ${check.joint === undefined ? '' : `${check.joint}, `}${lower(check.caseTitle)}: `]
+  const lead: Piece[] = [
+    { text: rank, id: rank },
+    ` ${check.joint === undefined ? '' : `${jointWords(check.joint)}, `}${lower(check.caseTitle)}: `,
+  ]
   return [
     ...lead,
     'demand ',
@@ -102,7 +106,7 @@ function notes(checks: readonly CheckResult[]): Block[] {
   const joints = new Map<string, string[]>()
   for (const { notes: own, joint } of checks)
     for (const note of own.filter((one) => one !== NOT_MONOTONE))
-      joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [joint])])
+      joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [jointWords(joint)])])
   return joints.size === 0
     ? []
     : [points([...joints].map(([note, of]) => `Note${of.length === 0 || of.length === checks.length ? '' : ` (${listed(of)})`}: ${note}.`))]

@@ -31,6 +31,13 @@ export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | '
 export const placeOf = ({ part, joint }: { readonly part: string; readonly joint?: DrivenJoint | undefined }): string =>
   joint === undefined ? part : `${part}, ${jointWords(joint)}`
 
+/** A check by its id and joint, as `boss.split knee`, in words. */
+export function checkWords(key: string): string {
+  const [id, joint] = key.split(' ') as [string, DrivenJoint | undefined]
+  const check = CHECKS.find((each) => each.id === id)
+  return check === undefined ? key : `${placeOf({ part: check.part, joint })}: ${check.mode}`
+}
+
 /** The verdict in one or two sentences. */
 export function verdictText({ passes, meetsTarget, governing, checks, requiredReserve, coupling }: Assessment): string {
   const failing = checks.filter(({ reserve }) => reserve < 1).length
@@ -137,7 +144,7 @@ export function checkList(keys: readonly string[]): string {
   const joints = new Map<string, string[]>()
   for (const key of keys) {
     const [id, joint] = key.split(' ') as [string, string | undefined]
-    joints.set(id, [...(joints.get(id) ?? []), ...(joint === undefined ? [] : [joint.replaceAll(/[()]/g, '')])])
+    joints.set(id, [...(joints.get(id) ?? []), ...(joint === undefined ? [] : [jointWords(joint.replaceAll(/[()]/g, '') as DrivenJoint)])])
   }
   const all = [...joints].map(([id, of]) => {
     const check = CHECKS.find((each) => each.id === id)

@@ -4,7 +4,7 @@ import { placeOf } from '../calculation.js'
 import { clampLoadAt } from '../clamp-load-at.js'
 import type { LegModel } from '../leg-model.js'
 import { materialState } from '../material-state.js'
-import { driveOf, hasCord, JOINTS, plateOf, seasonDays } from '../numbers.js'
+import { cordJoints, driveOf, jointWords, plateOf, seasonDays } from '../numbers.js'
 import { pretensionNeeded } from '../parts/transmission/cord/holding-checks.js'
 import { pretensionInMonth } from '../parts/transmission/pretension-left.js'
 import { calculationFor, caseState } from '../what-if.js'
@@ -12,15 +12,15 @@ import { calculationFor, caseState } from '../what-if.js'
 /** Pretension of the cords over a year, and what walking needs of it. */
 export function pretensionOverTime(leg: LegModel): Chart {
   const calculation = calculationFor(leg)
-  const cords = JOINTS.filter((joint) => hasCord(leg.x, joint))
+  const cords = cordJoints(leg.x)
   return lineChart({
     title: 'Pretension over a year at room temperature',
-    description: `Tension of the resting spans as the cord relaxes. Assumed to be left after a year: ${cords.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${joint})`).join(' and ')}. A span hangs slack where its tension is below the tension that walking needs, on the level and on the slope.`,
+    description: `Tension of the resting spans as the cord relaxes. Assumed to be left after a year: ${cords.map((joint) => `${Math.round(100 * leg.drives[joint].pretensionLeft)} % (${jointWords(joint)})`).join(', ')}. A span hangs slack where its tension is below the tension that walking needs, on the level and on the slope.`,
     x: { title: 'time', unit: 'months' },
     y: { title: 'tension', unit: 'N', zero: true },
     series: [
       ...cords.map((joint) => ({
-        name: joint,
+        name: jointWords(joint),
         points: Array.from({ length: 25 }, (_, i) => {
           const months = i / 2
           const left = pretensionInMonth(driveOf(leg.x, joint, 'cord').pretension, leg.drives[joint].pretensionLeft, months)
@@ -32,7 +32,10 @@ export function pretensionOverTime(leg: LegModel): Chart {
           pretensionNeeded,
           calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint })) as never,
         )
-        return { name: `${joint}: walking needs`, points: [0, 12].map((months) => [months, Number(needed.toFixed(3))] as const) }
+        return {
+          name: `${jointWords(joint)}: walking needs`,
+          points: [0, 12].map((months) => [months, Number(needed.toFixed(3))] as const),
+        }
       }),
     ],
   })

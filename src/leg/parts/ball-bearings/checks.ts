@@ -152,7 +152,29 @@ const atPin: At = (mode) => ({
   of: (x, joint: Joint) => ((joint as string) === 'sidewaysHip' ? 'the sideways hip has no pin' : lacking(x, joint)),
 })
 
-/** Checks of ball bearings at both ends of a rod, under its drum, and on the pins of hip and knee. */
+const atSideways: At = (mode) => ({
+  id: `sidewaysBearing.${mode}`,
+  part: 'bearing of the sideways hip',
+  scope: 'leg',
+  of: (x) => lacking(x, 'sidewaysHip'),
+})
+const OF_THE_PAIR: Readonly<Record<string, Partial<Check>>> = {
+  'sidewaysBearing.static': {
+    demandIs: 'the equivalent static load of the nearer bearing',
+    remedy: 'a larger bearing, bearings farther apart, or less overhang',
+  },
+  'sidewaysBearing.seatPressure': { remedy: 'a wider or larger bearing, bearings farther apart, or a stronger material round the seat' },
+  'sidewaysBearing.seatSplit': {},
+  'sidewaysBearing.seatLoose': {},
+  'sidewaysBearing.seatGrip': {},
+}
+/** A pair that no stride turns: neither a moment on one bearing, nor life. */
+const sidewaysChecks = [...loadChecks(atSideways), ...seatChecks(atSideways)].flatMap((one): Check[] => {
+  const own = OF_THE_PAIR[one.id]
+  return own === undefined ? [] : [{ ...one, ...own }]
+})
+
+/** Checks of ball bearings at both ends of a rod, under its drum, on the pins of hip and knee, and at the sideways hip. */
 export const pivotChecks: readonly Check[] = [
   ...(['crank', 'rocker', 'drum'] as const).flatMap((pivot) => [
     ...loadChecks(atEnd(pivot)),
@@ -163,4 +185,5 @@ export const pivotChecks: readonly Check[] = [
   ...seatChecks(atPin),
   ...capChecks(atPin),
   playCheck(atPin),
+  ...sidewaysChecks,
 ]

@@ -8,9 +8,29 @@ import { PIVOT_WORDS, type Pivot } from './pivots.js'
 
 /** What an end of the rod, or its drum, is held by; absent where the document does not say. */
 export const endOf = (x: LegNumbers, pivot: 'crank' | 'rocker' | 'drum') => rodOf(x)?.pivots?.[pivot]
+type Seated = NonNullable<LegNumbers['pins'][string]['bearing']>
 /** The ball bearing of a place; absent where it has none. */
-export const seatedOf = (x: LegNumbers, pivot: Pivot) =>
-  pivot === 'hip' || pivot === 'knee' ? x.pins[x.joints[pivot].pin ?? '']?.bearing : endOf(x, pivot)?.bearing
+export function seatedOf(x: LegNumbers, pivot: Pivot): Seated | undefined {
+  if (pivot === 'sidewaysHip') return pairOfSideways(x)
+  return pivot === 'hip' || pivot === 'knee' ? x.pins[x.joints[pivot].pin ?? '']?.bearing : endOf(x, pivot)?.bearing
+}
+/** The pair of the sideways hip, in the terms of a bearing in a seat. What is round its seat is a share of the ring, and its cap has no screw in the axis. */
+function pairOfSideways(x: LegNumbers): Seated | undefined {
+  const pair = sidewaysPairOf(x)
+  if (pair === undefined) return undefined
+  const { size, own, spacing, seatInterference, retained } = pair
+  return {
+    size,
+    own,
+    pairSpacing: spacing,
+    housingDiameter: Number.NaN,
+    seatInterference,
+    retainedBy: retained ? 'cap' : 'press',
+    cap: undefined,
+  }
+}
+/** The pair of bearings that the sideways hip turns in; absent where the document names none. */
+export const sidewaysPairOf = (x: LegNumbers) => x.bearings[x.joints.sidewaysHip?.bearings ?? '']
 const seatedIn = (x: LegNumbers, pivot: Pivot) => {
   const found = seatedOf(x, pivot)
   if (found === undefined) throw new RangeError(`the ${PIVOT_WORDS[pivot]} has no ball bearing`)
@@ -30,6 +50,9 @@ const capIn = (x: LegNumbers, pivot: Pivot) => {
 function materialOf(x: LegNumbers, pivot: Pivot): string {
   if (pivot === 'hip') return x.links.upper.material
   if (pivot === 'knee') return x.links.lower.material
+  const sideways = pivot === 'sidewaysHip' ? sidewaysPairOf(x) : undefined
+  if (sideways !== undefined) return sideways.seatMaterial
+  if (pivot === 'sidewaysHip') throw new RangeError('the sideways hip has no bearings')
   const end = endOf(x, pivot)
   const rod = rodOf(x)
   if (end === undefined || rod === undefined) throw new RangeError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
@@ -64,14 +87,17 @@ export const bearing = {
   }),
 }
 export const pairSpacing = optional('pivot.pairSpacing', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).pairSpacing)
+/** Of the sideways hip: distance from the nearer bearing to the axis of the hip. */
+export const overhang = field('pivot.overhang', ['pivot'], 'length', (x) => sidewaysPairOf(x)?.overhang ?? Number.NaN)
 export const housingDiameter = field('pivot.housingDiameter', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).housingDiameter)
 export const seatInterference = field('pivot.seatInterference', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).seatInterference)
 export const retainedBy = word('pivot.retainedBy', ['pivot'], (x, { pivot }) => seatedIn(x, pivot).retainedBy)
 export const seatMaterial = reference('pivot.seatMaterial', ['pivot'], 'material', (x, { pivot }) => materialOf(x, pivot))
+export const isSideways = word('pivot.isSideways', ['pivot'], (_, { pivot }) => pivot === 'sidewaysHip')
 export const isInEye = word('pivot.isInEye', ['pivot'], (x, { pivot }) => inEye(x, pivot))
 /** Distance of the rod's plane from the middle of what holds it. */
 export const offset = field('pivot.offset', ['pivot'], 'length', (x, { pivot }) => {
-  const end = pivot === 'hip' || pivot === 'knee' ? undefined : endOf(x, pivot)
+  const end = pivot === 'crank' || pivot === 'rocker' || pivot === 'drum' ? endOf(x, pivot) : undefined
   if (end === undefined) throw new RangeError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
   return end.offset
 })

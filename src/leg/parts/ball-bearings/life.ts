@@ -34,6 +34,8 @@ const turned = value('pivot.turned', ['pivot', 'event'], (use, at): { readonly l
   const pivot = use.nameOf('pivot', at.pivot) as Pivot
   const knee: Of<'joint'> = kneeOf(use as Use<'leg'>, legOf(use))
   if (pivot === 'hip' || pivot === 'knee') return use.at(jointMotion, { joint: jointOfPin(use, at.pivot) })
+  // It stands still in every stride.
+  if (pivot === 'sidewaysHip') return { lowest: 0, highest: 0 }
   if (pivot === 'drum') return use.at(driveMotion, { joint: knee })
   const { lowest, highest } = use.at(jointMotion, { joint: knee })
   const [one, other] = [atKnee(use, pivot, lowest), atKnee(use, pivot, highest)]

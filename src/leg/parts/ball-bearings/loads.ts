@@ -14,6 +14,7 @@ import { force as rodForce } from '../transmission/through-hip/checks.js'
 import * as rod from '../transmission/through-hip/fields.js'
 import * as seated from './fields.js'
 import type { Pivot } from './pivots.js'
+import { alongPair, nearerOfPair } from './sideways-hip.js'
 
 const ofBoth = line.sum('force of rod and cord on the drum', { rod: 'force', cord: 'force' }, 'force')
 const meanOf = line(
@@ -35,12 +36,13 @@ export const legOf = (use: Use<never>) => use.all('leg')[0] as Of<'leg'>
 /** The joint of a pin. */
 export const jointOfPin = (use: Use<'pivot'>, of: Of<'pivot'>): Of<'joint'> =>
   pivotOf(use, of) === 'hip' ? hipOf(use, legOf(use)) : kneeOf(use, legOf(use))
-const isPin = (pivot: Pivot) => pivot === 'hip' || pivot === 'knee'
+const isPin = (pivot: Pivot): pivot is 'hip' | 'knee' => pivot === 'hip' || pivot === 'knee'
 
 /** Load across the axis. */
 export const radialLoad = value('pivot.radialLoad', ['pivot', 'event', 'air', 'age'], (use, at): number => {
   const pivot = pivotOf(use, at.pivot)
   if (isPin(pivot)) return use.at(pinForce, { joint: jointOfPin(use, at.pivot) })
+  if (pivot === 'sidewaysHip') return use(nearerOfPair)
   if (pivot !== 'drum') return use(rodForce)
   return use.run(ofBoth, { rod: use(rodForce), cord: use.at(shaftForce, { joint: kneeOf(use, legOf(use)) }) })
 })
@@ -60,7 +62,8 @@ export const legBelow = value('pivot.legBelow', ['pivot', 'event'], (use, at): n
 
 /** Moment that tilts what turns there. */
 export const moment = value('pivot.moment', ['pivot', 'event'], (use, at): number => {
-  if (use(seated.isInEye)) return 0
+  // The pair of the sideways hip shares every moment: its nearer bearing has it in its load.
+  if (use(seated.isInEye) || pivotOf(use, at.pivot) === 'sidewaysHip') return 0
   if (!isPin(pivotOf(use, at.pivot))) return cocking(use).moment
   const joint = jointOfPin(use, at.pivot)
   // Link and crank sit on the hip shaft, where there is one: it takes both couples.
@@ -72,11 +75,13 @@ export const moment = value('pivot.moment', ['pivot', 'event'], (use, at): numbe
 export const axialLoad = value('pivot.axialLoad', ['pivot', 'event'], (use, at): number => {
   const pivot = pivotOf(use, at.pivot)
   if (isPin(pivot)) return use(thrust)
+  if (pivot === 'sidewaysHip') return use(alongPair)
   return pivot === 'drum' ? 0 : cocking(use).axialPull
 })
 
 /** Load across the harder of a pair; of one bearing alone its whole load. */
-export const ownLoad = value('pivot.ownLoad', ['pivot', 'event', 'air', 'age'], (use): number => {
+export const ownLoad = value('pivot.ownLoad', ['pivot', 'event', 'air', 'age'], (use, at): number => {
+  if (pivotOf(use, at.pivot) === 'sidewaysHip') return use(radialLoad)
   const spacing = use(seated.pairSpacing)
   return spacing === undefined ? use(radialLoad) : use.run(harderOfTwo, { force: use(radialLoad), moment: use(moment), distance: spacing })
 })

@@ -3,7 +3,7 @@ import { temperatureRise } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { keptOf, lostOf } from '../hip-shaft/bearings.js'
 import { leastLoss } from '../hip-shaft/fields.js'
-import { presses, raceway, racewayShare, splitTime } from '../hip-shaft/seat.js'
+import { housingRatio, presses, raceway, racewayShare, splitTime, wide } from '../hip-shaft/seat.js'
 import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
 import { modulusAfterADay, strengthInAir } from '../materials/in-air.js'
@@ -29,6 +29,13 @@ export const interferenceNow = value('pivot.interferenceNow', ['pivot', 'air'], 
 )
 const dryInterference = value('pivot.dryInterference', ['pivot', 'air'], (use) => interferenceAt(use, 0))
 
+/** Diameter of the part round the seat; of the sideways hip, whose document does not give it, a share of the ring. */
+export const housing = value('pivot.housing', ['pivot'], (use) =>
+  use(seated.isSideways)
+    ? use.run(wide, { ratio: use(housingRatio), outer: use(seated.bearing.outerDiameter) })
+    : use(seated.housingDiameter),
+)
+
 const press = (use: Use<'pivot'>, interference: number, seatModulus: number) => {
   const [material, ring] = [use(seated.seatMaterial), use(steel)]
   const { bore, outerDiameter } = seated.bearing
@@ -36,7 +43,7 @@ const press = (use: Use<'pivot'>, interference: number, seatModulus: number) => 
   return use.run(pressFit, {
     diameter: outer,
     diametralInterference: use.run(presses, { interference }),
-    bossDiameter: use(seated.housingDiameter),
+    bossDiameter: use(housing),
     pinBore: use.run(raceway, { bore: use(bore), outer, share: use(racewayShare) }),
     boss: { modulus: seatModulus, poissonRatio: use.at(poissonRatio, { material }) },
     pin: { modulus: use.at(modulus, { material: ring }), poissonRatio: use.at(poissonRatio, { material: ring }) },

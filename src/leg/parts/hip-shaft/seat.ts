@@ -14,7 +14,7 @@ export const raceway = line(
   '(bore + outer) / 2 + share · (outer − bore)',
   (x) => (x.bore + x.outer) / 2 + x.share * (x.outer - x.bore),
 )
-const wide = line.product('diameter of the housing round the seat', { ratio: 'ratio', outer: 'length' }, 'length')
+export const wide = line.product('diameter of the housing round the seat', { ratio: 'ratio', outer: 'length' }, 'length')
 export const presses = line('interference that presses', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
 )
@@ -30,7 +30,7 @@ export const racewayShare = constant('bearing.racewayShare', {
   measuredBy: 'measure the outer ring of an open bearing',
 })
 /** Housing over ring where the document does not give the housing. */
-const housingRatio = constant('bearing.housingRatio', {
+export const housingRatio = constant('bearing.housingRatio', {
   title: 'outer diameter of a housing over that of its bearing',
   kind: 'ratio',
   typical: 1.5,

@@ -53,7 +53,7 @@ export const bearingPair = {
     own: ownBearing,
     /** Distance between the two bearings. */
     spacing: { kind: 'length', above: 0, max: '1 m' },
-    /** Distance from the nearer bearing to the plane of the leg. */
+    /** Distance from the nearer bearing to the plane of the leg; at the sideways hip to the axis of the hip. */
     overhang: { kind: 'length', min: 0, max: '1 m' },
     /** Material of the seat of the outer ring. */
     seatMaterial: { refersTo: 'materials' },

@@ -1,7 +1,7 @@
 import { cordFibre, endEfficiency, type FibreName } from '../../../../capstan/index.js'
 import { band, field, optional, ranged, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
-import { driveOf, type Joint, partOf, plateOf } from '../../../numbers.js'
+import { type DrivenJoint, driveOf, type Joint, partOf, plateOf } from '../../../numbers.js'
 import { constant } from '../../../run/index.js'
 import type { Band } from '../../../schema/field.js'
 import { SECOND_STAGE } from '../../../second-stage.js'
@@ -70,7 +70,7 @@ export const friction = band(
 )
 
 /** Share of strength that the ends of a joint's cord keep: what the leg says, or the table's value of such an end. */
-export function retentionIn(x: LegNumbers, joint: Joint): Band {
+export function retentionIn(x: LegNumbers, joint: DrivenJoint): Band {
   const { ends: kind, endRetention, cord } = driveOf(x, joint, 'cord')
   if (endRetention !== undefined) return endRetention
   const slippery = cordAt(x, cord).fibre.startsWith('UHMWPE')
