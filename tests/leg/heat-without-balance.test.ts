@@ -36,8 +36,8 @@ describe('a motor without a steady temperature never looks better than one that 
     const last = states.at(-1)!
     const [speedConstant, strength] = [leg.x.motors.main!.speedConstant, 1 - 0.0011 * (700 - 293.15)]
     expect(last.current / last.motorTorque).toBeCloseTo((2 / Math.sqrt(3)) * (speedConstant / strength), 9)
-    // Copper at 1000 K: (234.5 + 726.85) / 254.5 of its resistance at 20 degC; the loss is three quarters of i² R.
-    const hot = (leg.x.motors.main!.terminalResistance * (234.5 + 726.85)) / 254.5
+    // Copper at 700 K: (234.5 + 426.85) / 254.5 of its resistance at 20 degC; the loss is three quarters of i² R.
+    const hot = (leg.x.motors.main!.terminalResistance * (234.5 + 426.85)) / 254.5
     expect(last.loss / (0.75 * last.heatingCurrent ** 2 * hot)).toBeCloseTo(1, 12)
   })
 })

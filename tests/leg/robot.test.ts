@@ -123,13 +123,15 @@ describe('the robot on its feet', () => {
   test.each(['mudflat', 'desk', 'heath', 'orchard', 'shingle'])('the load case of a walk is never below the robot’s: %s', (name) => {
     const one = example(`${name}-leg-revised`)
     const { gaits } = assessRobot(one)
-    const [walk] = assess(one, { cases: ['walk'] }).cases
+    const [walk, back] = assess(one, { cases: ['walk', 'walkBack'] }).cases
     const most = (of: (corner: (typeof gaits.walk.corners)[number]) => number) => Math.max(...gaits.walk.corners.map(of))
     // With the weight on a diagonal two feet bear it: half each, where the mean over the stance is a third.
     expect(walk!.footForce.si).toBeCloseTo((one.robot.mass.si * G) / 2, 6)
     expect(most(({ peakForce }) => peakForce.si)).toBeLessThanOrEqual(walk!.footForce.si * (1 + 1e-9))
     for (const joint of ['hip', 'knee'] as const)
-      expect(most(({ motorTorque }) => motorTorque[joint].si)).toBeLessThanOrEqual(walk!.joints[joint].motorTorque!.si)
+      expect(most(({ motorTorque }) => motorTorque[joint].si)).toBeLessThanOrEqual(
+        Math.max(walk!.joints[joint].motorTorque!.si, back!.joints[joint].motorTorque!.si),
+      )
   })
 
   test.each([
@@ -254,6 +256,45 @@ describe('the supply of all motors together', () => {
     const { gaits, housingRise } = assessRobot(leg, { housing: { surface: '0.2 m^2', wall: '2 mm', coefficient: '10 W/(m^2 K)' } })
     const heat = gaits.walk.motorHeat.si + gaits.walk.controllerHeat.si
     expect(housingRise!.si).toBeCloseTo((heat * (2 / 10 + 0.002 / 0.2)) / 0.2, 9)
+  })
+})
+
+describe('the ground pushes and brakes, as in the load cases', () => {
+  const [lossless, both] = [
+    withFields(leg, {
+      'joints.hip.drive.efficiency': 1,
+      'joints.knee.drive.efficiency': 1,
+      ...Object.fromEntries(Object.keys(leg.motors).map((name) => [`motors.${name}.noLoadCurrent`, '0 A'])),
+    }),
+    assessRobot(leg),
+  ]
+  const [push, brake] = [0.15, -0.15].map((traction) => assessRobot(leg, { traction }))
+
+  test('pushing costs force times distance more than braking, without losses', () => {
+    const shaft = (traction: number, id: 'walk' | 'trot') => {
+      const { meanPower, motorHeat, controllerHeat } = assessRobot(lossless, { traction }).gaits[id]
+      return meanPower.si - motorHeat.si - controllerHeat.si
+    }
+    for (const id of ['walk', 'trot'] as const) {
+      const { lowest, highest } = leg.gaits[id]!.traction
+      expect([lowest.si, highest.si]).toEqual([-0.15, 0.15])
+      const work = 0.3 * leg.robot.mass.si * G * leg.gaits[id]!.speed.si
+      expect((shaft(0.15, id) - shaft(-0.15, id)) / work).toBeCloseTo(1, 2)
+    }
+  })
+
+  test('each value is that of the worse, energy that of the way which draws more', () => {
+    for (const id of ['walk', 'trot'] as const) {
+      const [own, one, other] = [both, push!, brake!].map(({ gaits }) => gaits[id])
+      for (const of of ['peakPower', 'peakReturned', 'peakCurrent', 'motorHeat', 'notTaken'] as const)
+        expect(own![of].si, of).toBe(Math.max(one![of].si, other![of].si))
+      expect(own!.lowestVoltage.si).toBe(Math.min(one!.lowestVoltage.si, other!.lowestVoltage.si))
+      expect(own!.meanPower.si).toBe(Math.max(one!.meanPower.si, other!.meanPower.si))
+      if (id === 'trot') expect(other!.peakReturned.si).not.toBe(one!.peakReturned.si)
+      for (const [k, { motorTorque }] of own!.corners.entries())
+        for (const joint of ['hip', 'knee'] as const)
+          expect(motorTorque[joint].si).toBe(Math.max(one!.corners[k]!.motorTorque[joint].si, other!.corners[k]!.motorTorque[joint].si))
+    }
   })
 })
 

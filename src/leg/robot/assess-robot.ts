@@ -15,7 +15,7 @@ import { robotAcross, robotSlope, robotStand } from './stand.js'
 const OPTIONS = {
   /** Power of a brake resistor at the bus. Default: none. */
   brakeResistor: { kind: 'power', min: 0, default: '0 W' },
-  /** Push along the ground over the load on a foot: 0 on firm level ground. Default: the highest of each gait, which soft ground takes. */
+  /** Push along the ground over the load on a foot: 0 on firm level ground. Default: both ends of the traction of each gait, the worse value by value. */
   traction: { kind: 'ratio', min: -1, max: 1, optional: true },
   /** Speed to the left besides that of the gait forward. Needs a motor at the sideways hip. Default: 0. */
   sideways: { kind: 'velocity', default: '0 m/s' },
@@ -46,7 +46,8 @@ export interface RobotOptions extends Partial<Given<typeof OPTIONS>> {}
  *
  * The legs are mirrored left to right, and the hind ones front to back where `robot.hindLegs` is `mirrored`. Each follows the gait of the document at its phase: the
  * walk puts down left hind, left front, right hind, right front; the trot moves diagonal legs together. Power is summed over the motors first: one that
- * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them.
+ * brakes feeds those that drive. Motors are as warm as the load case of the gait makes them. All feet push, then all brake, as hard as the load cases of the
+ * gait have it, and are pushed to either side by its lateral force: each value is that of the worst, and energy that of the one which draws the most.
  *
  * Across the slope of the load cases it walks as well, the lower side on the left. Not in it: motion of the body (it keeps its height and stays level), and
  * parts of the legs, which `assess` judges for the most loaded leg. The blow of the rotors at touch-down is a figure with a note, no check: a leg that retracts as it lands has less of it.

@@ -1,7 +1,6 @@
-import { GAITS, type Gait, stanceForce } from '../../kinematics/index.js'
-import { Table } from '../../study/index.js'
+import { type Gait, stanceForce } from '../../kinematics/index.js'
 import { costOfTransport, runningTime } from '../../thermal/index.js'
-import { type Kind, Quantity } from '../../units/index.js'
+import { Quantity } from '../../units/index.js'
 import { placeOf } from '../calculation.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
@@ -9,15 +8,12 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { drivenJoints, gaitNamed } from '../numbers.js'
 import { stance as stanceOf } from '../parts/load/stance.js'
 import { calculationFor } from '../what-if.js'
-import { type BusPoint, busAt, busMotors } from './bus.js'
+import { busMotors } from './bus.js'
 import { centreHeightOf, cornersOf, feetOf, type Sway, stanceShares, tippingOf } from './feet.js'
+import { courseOf, MOMENTS, table, worstOf } from './gait-bus.js'
+import { type GroundWay, groundWays } from './gait-ways.js'
 import type { CornerLoad, RobotGait } from './result.js'
 import { type CornerStride, cornerStride } from './walk.js'
-
-/** Moments of a stride at which the bus is summed. */
-const MOMENTS = 480
-
-const power = (x: number) => new Quantity(x, 'power')
 
 /** Time and distance on one charge at a power; absent where the document gives no energy. */
 export function onOneCharge({ supply }: LegNumbers, drawn: number, speed: number) {
@@ -39,40 +35,16 @@ export interface GaitWay extends Sway {
   readonly slope?: number
 }
 
-/** The robot in a gait: feet, loads, bus, energy. */
+/** The robot in a gait: feet, loads, bus, energy. Of the ways in which the ground may hold its feet the worst counts, value by value. */
 export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, traction, slope = 0, ...sway }: GaitWay): RobotGait {
   const x = slope === 0 ? leg.x : leaning(leg.x, slope)
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
-  const period = stepLength / speed / dutyFactor
   const feet = feetOf(x, id, sway)
   const forces = footForcesOf(leg, x, { id, feet, weight: x.robot.mass * STANDARD_GRAVITY * Math.cos(slope) })
-  const strides = cornersOf(x).map(({ mirrored, corner }, k) => {
-    const { heading, stanceSweep } = feet.legs[k]!
-    // A right leg is the mirror image of a left one: its outer side is the right.
-    const outward = corner.startsWith('left') ? 1 : -1
-    // The ground holds the feet uphill, away from the left.
-    const lateral = -outward * Math.tan(slope)
-    return cornerStride(leg, id, {
-      mirrored,
-      heading: outward * heading.si,
-      stepLength: stanceSweep.si,
-      force: forces[k]!,
-      traction,
-      lateral,
-    })
-  })
+  const ways = groundWays(x, id, traction, slope).map((way) => stridesOf(leg, x, { id, feet, forces, way }))
   const motors = busMotors(leg, slope === 0 ? id : 'slopeAcross')
-  const phases = GAITS[id]
-  const points = Array.from({ length: MOMENTS }, (_, i): BusPoint => {
-    const now = (i + 0.5) / MOMENTS
-    return busAt(
-      leg,
-      motors,
-      strides.flatMap(({ at }, k) => at((now - phases[k]! + 1) % 1)),
-      brakeResistor,
-    )
-  })
-  const bus = overStride(points)
+  const courses = ways.map((strides) => courseOf(leg, motors, { id, strides, brakeResistor }))
+  const { samples, ...bus } = worstOf(courses)
   const meanPower = bus.meanPower.si
   const { energyPerDistance, costOfTransport: cost } = costOfTransport.si({
     power: Math.max(0, meanPower),
@@ -84,7 +56,7 @@ export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, t
   const tipping = tippingOf(x, feet)
   return {
     feet,
-    corners: loads(x, forces, strides),
+    corners: loads(x, forces, ways),
     unsupported: new Quantity(tipping.share, 'ratio'),
     tips: new Quantity(tipping.angle, 'angle'),
     ...bus,
@@ -92,26 +64,33 @@ export function robotGait(leg: LegModel, id: 'walk' | 'trot', { brakeResistor, t
     costOfTransport: new Quantity(cost, 'ratio'),
     runningTime: charge === undefined ? undefined : new Quantity(charge.time, 'time'),
     range: charge === undefined ? undefined : new Quantity(charge.range, 'length'),
-    samples: table(points, period),
+    samples: table(samples, stepLength / speed / dutyFactor),
   }
 }
 
-/** What motors and supply do over a stride, from its moments. */
-function overStride(points: readonly BusPoint[]) {
-  const mean = (of: (point: BusPoint) => number) => points.reduce((sum, point) => sum + of(point), 0) / points.length
-  const largest = (of: (point: BusPoint) => number) => Math.max(...points.map(of))
-  return {
-    meanPower: power(mean(({ power, returned }) => power - returned)),
-    peakPower: power(largest(({ power }) => power)),
-    returned: power(mean(({ returned }) => returned)),
-    peakReturned: power(largest(({ back }) => back)),
-    notTaken: power(largest(({ notTaken }) => notTaken)),
-    peakCurrent: new Quantity(Math.max(...points.map(({ current }) => current)), 'current'),
-    lowestVoltage: new Quantity(Math.min(...points.map(({ voltage }) => voltage)), 'voltage'),
-    state: points.every(({ holds }) => holds) ? 'holds' : 'brownOut',
-    motorHeat: power(mean(({ motorHeat }) => motorHeat)),
-    controllerHeat: power(mean(({ controllerHeat }) => controllerHeat)),
-  } as const
+type FootForce = (stancePhase: number) => number
+interface Stepping {
+  readonly id: 'walk' | 'trot'
+  readonly feet: Gait
+  readonly forces: readonly FootForce[]
+  readonly way: GroundWay
+}
+
+/** The strides of all legs, the ground holding their feet in one way. */
+function stridesOf(leg: LegModel, x: LegNumbers, { id, feet, forces, way }: Stepping): CornerStride[] {
+  return cornersOf(x).map(({ mirrored, corner }, k) => {
+    const { heading, stanceSweep } = feet.legs[k]!
+    // A right leg is the mirror image of a left one: its outer side is the right.
+    const outward = corner.startsWith('left') ? 1 : -1
+    return cornerStride(leg, id, {
+      mirrored,
+      heading: outward * heading.si,
+      stepLength: stanceSweep.si,
+      force: forces[k]!,
+      traction: way.traction,
+      lateral: outward * way.left,
+    })
+  })
 }
 
 /** A robot across a slope, its lower side on the left: the weight passes through the ground farther left; a centre of mass off the middle counts on that side. */
@@ -128,7 +107,7 @@ function footForcesOf(
   leg: LegModel,
   x: LegNumbers,
   { id, feet, weight }: { readonly id: 'walk' | 'trot'; readonly feet: Gait; readonly weight: number },
-): ((stancePhase: number) => number)[] {
+): FootForce[] {
   const calculation = calculationFor(leg)
   const { shape, dutyFactor } = calculation.get(stanceOf, placeOf(calculation, { stance: id }) as never)
   const thrown = (legShare: number) => (stancePhase: number) =>
@@ -148,40 +127,19 @@ function footForcesOf(
   )
 }
 
-function loads(x: LegNumbers, forces: readonly ((stancePhase: number) => number)[], strides: readonly CornerStride[]) {
+/** Loads of the legs: torques of their motors in the worst way. */
+function loads(x: LegNumbers, forces: readonly FootForce[], ways: readonly (readonly CornerStride[])[]) {
   const aside = drivenJoints(x).includes('sidewaysHip')
   return cornersOf(x).map(({ corner, mirrored, share }, k): CornerLoad => {
-    const { hip, knee, sidewaysHip } = strides[k]!.stride.motors
+    const torque = (joint: 'hip' | 'knee' | 'sidewaysHip') =>
+      ways.map((strides) => strides[k]!.stride.motors[joint].peakTorque).reduce((one, other) => (other.si > one.si ? other : one))
     const peak = Math.max(...Array.from({ length: MOMENTS }, (_, i) => forces[k]!((i + 0.5) / MOMENTS)))
     return {
       corner,
       mirrored,
       meanShare: new Quantity(share, 'ratio'),
       peakForce: new Quantity(peak, 'force'),
-      motorTorque: { hip: hip.peakTorque, knee: knee.peakTorque, sidewaysHip: aside ? sidewaysHip.peakTorque : undefined },
+      motorTorque: { hip: torque('hip'), knee: torque('knee'), sidewaysHip: aside ? torque('sidewaysHip') : undefined },
     }
   })
-}
-
-/** The bus moment by moment. */
-function table(points: readonly BusPoint[], period: number): Table {
-  const column = (name: string, kind: Kind, unit: string, of: (point: BusPoint, i: number) => number) => ({
-    name,
-    kind,
-    unit,
-    values: Float64Array.from(points, of),
-  })
-  return new Table(
-    'leg.robotBus',
-    [
-      column('time', 'time', 's', (_, i) => ((i + 0.5) / points.length) * period),
-      column('power', 'power', 'W', (point) => point.power),
-      column('returned', 'power', 'W', (point) => point.returned),
-      column('not taken', 'power', 'W', (point) => point.notTaken),
-      column('current', 'current', 'A', (point) => point.current),
-      column('voltage', 'voltage', 'V', (point) => point.voltage),
-      column('motor heat', 'power', 'W', (point) => point.motorHeat),
-    ],
-    points.length,
-  )
 }

@@ -22,7 +22,7 @@ interface CornerWay {
   readonly heading: number
   readonly stepLength: number
   readonly force: (stancePhase: number) => number
-  readonly traction: number | undefined
+  readonly traction: number
   /** Force to the leg's own outer side over force across the ground. */
   readonly lateral: number
 }
@@ -33,8 +33,7 @@ export function cornerStride(
   id: 'walk' | 'trot',
   { mirrored, heading, stepLength, force, traction, lateral }: CornerWay,
 ): CornerStride {
-  const way = { force, mirrored, heading, stepLength, lateral }
-  const stride = strideOf(leg, id, { ...way, lossyBack: true, samples: SAMPLES, ...(traction === undefined ? {} : { traction }) })
+  const stride = strideOf(leg, id, { force, mirrored, heading, stepLength, traction, lateral, lossyBack: true, samples: SAMPLES })
   if (!stride.walkable)
     return refuse('assessRobot', `gaits.${id}`, id, `must be within reach: the foot cannot be put at ${stride.reason} at ${stride.time}`)
   const { samples, motors } = stride

@@ -24,10 +24,10 @@ const windingRoom = line(
 
 /** The temperature that stands for a motor without a steady one: every correlation ends below it. */
 const ceiling = constant('motor.ceiling', {
-  title: 'highest temperature of a motor mount in the calculation',
+  title: 'highest temperature of a motor mount, and of the mean of its winding, in the calculation',
   kind: 'temperature',
   typical: 700,
-  source: { level: 'assumption', where: 'a mount this hot is beyond every correlation here' },
+  source: { level: 'assumption', where: 'a mount this hot is beyond every correlation here, and no insulation bears it' },
 })
 /** The same for the hottest phase of its winding, which is hotter than the mount. */
 const windingCeiling = constant('motor.windingCeiling', {
@@ -106,13 +106,13 @@ const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => 
 
 /** A motor without a steady temperature: winding, magnets and mount at the highest that a steady one may have, with the current and loss that these cost. */
 function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string, { lossAt20, resistanceToAir }: Ended): Temperatures {
-  const [most, winding] = [use(ceiling), use(windingCeiling)]
+  const most = use(ceiling)
   const backEmf = emfAt(use, most)
   const loss = use.run(copperLoss, {
     peakPhaseCurrent: use.run(currentsForTorque, { torque: use(heatingTorque), backEmfConstant: backEmf }).peakPhase,
-    terminalResistance: resistanceAt(use, winding),
+    terminalResistance: resistanceAt(use, most),
   })
-  return { winding, mount: most, can: most, loss, lossAt20, backEmf, resistanceToAir, unsettled }
+  return { winding: most, mount: most, can: most, loss, lossAt20, backEmf, resistanceToAir, unsettled }
 }
 type Ended = Pick<Temperatures, 'lossAt20' | 'resistanceToAir'>
 
@@ -136,7 +136,7 @@ export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'
         })
   const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir } = end
   const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
-  if (end.state !== 'runaway' && mount <= most && room >= 0)
+  if (end.state !== 'runaway' && Math.max(mount, winding) <= most && room >= 0)
     return { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled: undefined }
   return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT, end)
 })
