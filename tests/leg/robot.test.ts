@@ -302,6 +302,9 @@ test('the text names what fails and what helps, and no number is left out', () =
   const text = robotText(assessRobot(withFields(leg, { 'supply.energy': '10 W h' })))
   expect(text).toMatch(/^The robot fails: 1 of \d+ checks are below 1\.|^The robot fails/)
   expect(text).toContain('what helps is a larger battery')
+  // A wrench and a motor sheet read torques in one unit.
+  expect(text).toMatch(/motor torque hip and knee +[\d.]+ N, [\d.]+ N m, [\d.]+ N m/)
+  expect(text).not.toContain('N mm')
   expect(text).not.toMatch(/undefined|NaN|Infinity/)
 })
 

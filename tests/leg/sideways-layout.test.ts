@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { calculationOf, placeOf } from '../../src/leg/calculation.js'
-import { assess, assessRobot, checkReserves, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
+import { assess, assessRobot, checkReserves, legNumbers, markdownReport, robotText, withFields } from '../../src/leg/index.js'
 import { body } from '../../src/leg/parts/links/values.js'
 import { driveLoad } from '../../src/leg/parts/motion/values.js'
 import { heat } from '../../src/leg/parts/motors/heat.js'
@@ -75,6 +75,12 @@ describe('a driven sideways hip', () => {
 describe('a robot whose sideways hips are driven', () => {
   const [robot, held4] = [assessRobot(driven), assessRobot(held)]
   const [g, offset] = [9.80665, 0.085]
+
+  test('names the torque of the third motor of each leg', () => {
+    expect(robotText(robot)).toMatch(
+      /left front: peak force, motor torque hip, knee, sideways hip [\d.]+ N, [\d.]+ N m, [\d.]+ N m, [\d.]+ N m/,
+    )
+  })
 
   test('holds each leg sideways: half of the weight at its arm less the weight of the leg, by hand', () => {
     const weight = (['upper', 'lower'] as const).reduce((sum, link) => sum + calculation.get(body, at({ link })).mass * g, 0)

@@ -1,9 +1,10 @@
 import type { Quantity } from '../../units/index.js'
+import { shown } from '../plans/sheet-units.js'
 import type { RobotAssessment, RobotGait } from './result.js'
 
 const WORDS = { leftFront: 'left front', rightFront: 'right front', leftHind: 'left hind', rightHind: 'right hind' } as const
 
-const line = (what: string, ...values: readonly (Quantity | string)[]) => `  ${what.padEnd(44)} ${values.map(String).join(', ')}`
+const line = (what: string, ...values: readonly (Quantity | string)[]) => `  ${what.padEnd(44)} ${values.map(shown).join(', ')}`
 
 /** A robot's assessment as plain text, for a terminal or a notebook. */
 export function robotText(robot: RobotAssessment): string {
@@ -53,7 +54,15 @@ const gaitLines = (title: string, gait: RobotGait): string[] => [
   title,
   line('least distance inside the feet', gait.feet.leastMargin),
   ...gait.corners.map(({ corner, peakForce, motorTorque }) =>
-    line(`${WORDS[corner]}: peak force, motor torque hip and knee`, peakForce, motorTorque.hip, motorTorque.knee),
+    motorTorque.sidewaysHip === undefined
+      ? line(`${WORDS[corner]}: peak force, motor torque hip and knee`, peakForce, motorTorque.hip, motorTorque.knee)
+      : line(
+          `${WORDS[corner]}: peak force, motor torque hip, knee, sideways hip`,
+          peakForce,
+          motorTorque.hip,
+          motorTorque.knee,
+          motorTorque.sidewaysHip,
+        ),
   ),
   line('power of the bus: mean, peak', gait.meanPower, gait.peakPower),
   line('power that flows back: mean, peak', gait.returned, gait.peakReturned),
