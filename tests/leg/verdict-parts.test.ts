@@ -9,7 +9,8 @@ import { leafName } from '../../src/leg/assess/names.js'
 import { fieldsRead, fieldsReader, keyOfResult, recordedOf } from '../../src/leg/assess/recorded.js'
 import type { Move } from '../../src/leg/assess/survey.js'
 import { assess, describeLeg, withFields } from '../../src/leg/index.js'
-import type { Cell, Ends, Scenarios } from '../../src/leg/run/index.js'
+import { Cell, nowhere } from '../../src/leg/run/cell.js'
+import type { Ends, Scenarios } from '../../src/leg/run/index.js'
 
 describe('an uncertain value in words', () => {
   test.each([
@@ -36,7 +37,7 @@ describe('an uncertain value in words', () => {
 })
 
 const cell = (name: string, log: Cell[] = []): Cell =>
-  ({ of: { id: name, leaf: { title: name } }, names: {}, log: log.map((one) => ({ cell: one })) }) as never
+  Object.assign(new Cell({ id: name, leaf: { title: name } } as never, nowhere(), nowhere(), {} as never), { log })
 const move = (of: Cell, low: number, high: number, level = 'assumption', measuredBy = 'a pull'): Move =>
   ({ cell: of, low, high, range: { low: 0, high: 1, source: { level, where: 'here' }, measuredBy } }) as Move
 
@@ -95,7 +96,12 @@ describe('the search for the worst end', () => {
     } as unknown as Scenarios)
 
   test('each value stands at the end that lowers the reserve alone, and one that does not move it stays typical', () => {
-    const effect = (i: number, low: number, high: number): Effect => ({ ...leaves[i]!, low: [9, low], high: [9, high] })
+    const effect = (i: number, low: number, high: number): Effect => ({
+      ...leaves[i]!,
+      reserves: Float64Array.of(9, low, 9, high),
+      low: 0,
+      high: 2,
+    })
     const ends = cornerOf([effect(0, 1, 2), effect(1, 2, 1), effect(2, 3, 3)], 1)
     expect(leaves.map((leaf) => ends.get(leaf.cell))).toEqual(['low', 'high', undefined])
   })

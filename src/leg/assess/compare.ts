@@ -92,8 +92,7 @@ export function comparisonsOf(calculation: LegCalculation, checks: readonly Chec
   const made = checks.flatMap((check) =>
     jointsOf(calculation, check).flatMap((joint) => {
       const part = check.of?.(calculation.document, joint) ?? {}
-      const key = `${check.scope} ${joint} ${Object.entries(part).join()}`
-      return typeof part === 'string' ? [] : [{ check, joint, part, key }]
+      return typeof part === 'string' ? [] : [{ check, joint, part, key: `${check.scope} ${joint} ${Object.entries(part).join()}` }]
     }),
   )
   return cases.flatMap((id) => {

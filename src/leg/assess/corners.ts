@@ -7,17 +7,18 @@ export const reserveAt = (reader: Reader, one: Comparison): number => reserveIn(
 /** A change this small is rounding. */
 export const ROUNDING = 1e-9
 
-/** Reserves of the comparisons of a group with one leaf at its low and at its high end. */
+/** A leaf that may move comparisons of a group, and where the reserves of the group stand with it at its low and at its high end. */
 export interface Effect extends Uncertain {
-  readonly low: readonly number[]
-  readonly high: readonly number[]
+  readonly reserves: Float64Array
+  readonly low: number
+  readonly high: number
 }
 
 /** Each leaf at the end that is unfavourable for one comparison; those that do not move it stay typical. */
 export function cornerOf(effects: readonly Effect[], index: number): Ends {
   const ends = new Map<Cell, 'low' | 'high'>()
-  for (const { cell, low, high } of effects) {
-    const [atLow, atHigh] = [low[index] as number, high[index] as number]
+  for (const { cell, reserves, low, high } of effects) {
+    const [atLow, atHigh] = [reserves[low + index] as number, reserves[high + index] as number]
     if (atLow !== atHigh) ends.set(cell, atLow < atHigh ? 'low' : 'high')
   }
   return ends

@@ -36,7 +36,7 @@ function sharesOf(moves: readonly Move[]): RestsOn | undefined {
 /** What the two sides of a check rest on, by where the values come from that move its reserve. A value that both sides read counts to both. */
 export function restsOn(demand: Cell, capacity: Cell, moves: readonly Move[]): CheckResult['restsOn'] {
   const side = (cell: Cell) => {
-    const read = new Set(closure([cell]))
+    const read = new Set(closure([cell]).filter(({ of }) => of.leaf !== undefined))
     return sharesOf(moves.filter((move) => read.has(move.cell)))
   }
   const [ofDemand, ofCapacity] = [side(demand), side(capacity)]

@@ -35,7 +35,7 @@ export function checkResult(
   const { comparison, demand, capacity, failure } = finding
   const { check, joint, id } = comparison
   const cells = closure([comparison.demand, comparison.capacity])
-  const steps: readonly Step[] = sheets.steps([comparison.demand, comparison.capacity])
+  const steps: readonly Step[] = sheets.steps(cells)
   const remark =
     comparison.remark === undefined || failure !== undefined ? undefined : (calculation.read(comparison.remark) as string | undefined)
   const ofMetal = comparison.metal !== undefined && calculation.read(comparison.metal) !== undefined

@@ -83,57 +83,56 @@ export function rangesOver(calculation: LegCalculation, { comparisons, reserve }
   })
 }
 
-/** A comparison by the number of its group and its own. */
-interface Place {
-  readonly group: number
-  readonly index: number
-  readonly one: Comparison
-}
-
 /** How each leaf alone moves the comparisons of each group that it reaches. */
 function effectsOf(calculation: LegCalculation, scenarios: Scenarios, leaves: readonly Uncertain[], groups: readonly Group[]): Effect[][] {
-  const typical = groups.map(({ comparisons }) => comparisons.map((one) => reserveAt(calculation, one)))
-  const touched = placesOf(scenarios, leaves, groups)
-  const effects = groups.map((): Effect[] => [])
-  for (const [number, { cell, range }] of leaves.entries()) {
-    const places = touched[number] as readonly Place[]
-    const at = (end: 'low' | 'high') => {
-      const reader = scenarios.at(new Map([[cell, end]]))
-      const found = new Map<number, number[]>()
-      for (const { group, index, one } of places) {
-        const reserves = found.get(group) ?? [...(typical[group] as number[])]
-        reserves[index] = reserveAt(reader, one)
-        found.set(group, reserves)
-      }
-      return found
-    }
-    const [low, high] = [at('low'), at('high')]
-    for (const [group, reserves] of low) effects[group]?.push({ cell, range, low: reserves, high: high.get(group) as number[] })
+  const all = groups.flatMap(({ comparisons }) => comparisons)
+  const typical = Float64Array.from(all, (one) => reserveAt(calculation, one))
+  const touched = touchedBy(scenarios, leaves, all)
+  // One table for all, since a list for each leaf and group would be thousands.
+  const reserves = new Float64Array(2 * leaves.length * all.length)
+  const at = (leaf: number, end: 'low' | 'high', row: number) => {
+    reserves.set(typical, row)
+    const reader = scenarios.at(new Map([[(leaves[leaf] as Uncertain).cell, end]]))
+    for (const place of touched[leaf] as readonly number[]) reserves[row + place] = reserveAt(reader, all[place] as Comparison)
+    return row
   }
-  return effects
+  const rows = leaves.map((_, leaf) => [at(leaf, 'low', 2 * leaf * all.length), at(leaf, 'high', (2 * leaf + 1) * all.length)] as const)
+  const met = leaves.map(() => 0)
+  let to = 0
+  return groups.map(({ comparisons: { length } }) => {
+    const from = to
+    to += length
+    return leaves.flatMap(({ cell, range }, leaf): Effect[] => {
+      const [places, first] = [touched[leaf] as readonly number[], met[leaf] as number]
+      let i = first
+      while (i < places.length && (places[i] as number) < to) i++
+      met[leaf] = i
+      const [low, high] = rows[leaf] as readonly [number, number]
+      return i === first ? [] : [{ cell, range, reserves, low: low + from, high: high + from }]
+    })
+  })
 }
 
-/** The comparisons that each leaf may move. */
-function placesOf(scenarios: Scenarios, leaves: readonly Uncertain[], groups: readonly Group[]): Place[][] {
-  const touched = leaves.map((): Place[] => [])
-  for (const [group, { comparisons }] of groups.entries())
-    for (const [index, one] of comparisons.entries()) {
-      const { demand, capacity, unless } = one
-      for (const leaf of scenarios.reaching([demand, capacity, ...(unless === undefined ? [] : [unless])]))
-        touched[leaf]?.push({ group, index, one })
-    }
+/** The places of the comparisons that each leaf may move. */
+function touchedBy(scenarios: Scenarios, leaves: readonly Uncertain[], all: readonly Comparison[]): number[][] {
+  const touched = leaves.map((): number[] => [])
+  for (const [place, { demand, capacity, unless }] of all.entries())
+    for (const leaf of scenarios.reaching(unless === undefined ? [demand, capacity] : [demand, capacity, unless]))
+      touched[leaf]?.push(place)
   return touched
 }
 
 function worstEndOf(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[], atCorner: readonly number[]): WorstEnd {
   const moves = effects
-    .map(({ cell, range, low, high }): Move => ({ cell, range, low: Math.min(...low), high: Math.min(...high) }))
+    .map(({ cell, range, reserves, low, high }): Move => {
+      const least = (from: number) => leastOf(reserves, from, from + comparisons.length)
+      return { cell, range, low: least(low), high: least(high) }
+    })
     .filter(({ low, high }) => differs(reserve, low) || differs(reserve, high))
-  let least = { reserve: Number.POSITIVE_INFINITY, index: 0 }
-  for (const [index, found] of atCorner.entries()) if (found < least.reserve) least = { reserve: found, index }
-  const one = comparisons[least.index] as Comparison
-  const from = Math.min(least.reserve, reserve)
-  const unfavourable = cornerOf(effects, least.index)
+  const index = atCorner.indexOf(leastOf(atCorner, 0, atCorner.length))
+  const one = comparisons[index] as Comparison
+  const from = Math.min(atCorner[index] as number, reserve)
+  const unfavourable = cornerOf(effects, index)
   const worst = corners.walk(
     one,
     effects.filter(({ cell }) => unfavourable.has(cell)),
@@ -142,6 +141,12 @@ function worstEndOf(corners: Corners, { comparisons, reserve }: Group, effects: 
   )
   const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
   return { worst, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
+}
+
+function leastOf(numbers: ArrayLike<number>, from: number, to: number): number {
+  let least = Number.POSITIVE_INFINITY
+  for (let i = from; i < to; i++) least = Math.min(least, numbers[i] as number)
+  return least
 }
 
 const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)

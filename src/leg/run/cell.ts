@@ -15,7 +15,8 @@ export type Named = Partial<Readonly<Where>>
 
 /** What a recorded evaluation did, in order. */
 export type Entry =
-  | { readonly cell: Cell }
+  /** It read this cell. */
+  | Cell
   | { readonly formula: AnyFormula; readonly x: unknown; readonly y: unknown }
   | {
       readonly loop: string
@@ -56,7 +57,8 @@ export class Cell implements Held {
   readonly sees: Where
   log: Entry[] | undefined = undefined
   unsettled: Unsettled | undefined = undefined
-  mark = 0
+  /** The last walk that met it. */
+  walk = 0
   pinned = false
   /** At least what it depends on; for invalidation alone. */
   readonly reads: Cell[] = []
@@ -76,6 +78,10 @@ const NONE: readonly never[] = []
 /** A list with an item at a place, or after its end. */
 export const withItem = (cells: readonly Cell[], place: number, cell: Cell): readonly Cell[] =>
   place < cells.length ? cells.with(place, cell) : [...cells, cell]
+
+let walks = 0
+/** The number of a new walk through cells, which marks those that it meets. */
+export const newWalk = (): number => ++walks
 
 /** A cell and one that it has not read before. */
 export interface NewLink {

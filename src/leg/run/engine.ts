@@ -20,6 +20,8 @@ export class Engine {
   shape = 0
   /** Counts the changes of leaves. */
   changes = 0
+  /** Counts the scenarios. */
+  scenarios = 0
   /** Where scenarios keep what is linked anew. */
   links: NewLink[] | undefined = undefined
   /** Where cells are read in a scenario. */
@@ -47,12 +49,12 @@ export class Engine {
     this.handed = this.makeUse()
   }
 
-  /** Works with cells in a scenario, or without one. */
-  within<T>(scenarios: Scenarios | undefined, work: () => T): T {
+  /** A cell in a scenario. */
+  readIn(scenarios: Scenarios, cell: Cell): unknown {
     const before = this.tried
     this.tried = scenarios
     try {
-      return work()
+      return scenarios.read(cell)
     } finally {
       this.tried = before
     }
@@ -60,10 +62,14 @@ export class Engine {
 
   /** Calculates a cell as it is without a scenario, or finds that it fails. */
   calculate(cell: Cell): void {
+    const before = this.tried
+    this.tried = undefined
     try {
-      this.within(undefined, () => this.work(cell))
+      this.work(cell)
     } catch {
       // The cell holds the error.
+    } finally {
+      this.tried = before
     }
   }
 
@@ -117,7 +123,7 @@ export class Engine {
       this.own = this.current.own = withItem(this.own, place, cell)
     }
     if (this.tried !== undefined) return this.tried.read(cell)
-    if (this.recording) (this.current.log as Entry[]).push({ cell })
+    if (this.recording) (this.current.log as Entry[]).push(cell)
     return cell.state === KNOWN ? cell.value : this.work(cell)
   }
 
@@ -131,7 +137,7 @@ export class Engine {
       this.named = this.current.named = withItem(this.named, place, cell)
     }
     if (this.tried !== undefined) return this.tried.read(cell)
-    if (this.recording) (this.current.log as Entry[]).push({ cell })
+    if (this.recording) (this.current.log as Entry[]).push(cell)
     return cell.state === KNOWN ? cell.value : this.work(cell)
   }
 

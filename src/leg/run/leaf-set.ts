@@ -27,8 +27,8 @@ export function mark(words: LeafSet, leaf: number, bits: number): void {
 /** The numbers of the leaves in a set. */
 export function leavesIn(words: LeafSet): number[] {
   const leaves: number[] = []
-  for (const [word, all] of words.entries())
-    for (let left = all; left !== 0; ) {
+  for (let word = 0; word < words.length; word++)
+    for (let left = words[word] as number; left !== 0; ) {
       const place = (31 - Math.clz32(left)) >> 1
       leaves.push(word * LEAVES_IN_A_WORD + place)
       left &= ~(3 << (2 * place))

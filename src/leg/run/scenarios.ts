@@ -25,8 +25,8 @@ export class Tried implements Held {
   value: unknown = undefined
   /** The scenario that it holds this in. */
   scenario = -1
-  /** What it held in scenarios, by what these look like to it. */
-  kept: Map<number, Held> | undefined = undefined
+  /** What it held in scenarios, by the number of what these look like to it. */
+  kept: Held[] | undefined = undefined
   /** Its number where it is one of the leaves. */
   leaf = -1
   constructor(
@@ -64,7 +64,8 @@ export class Scenarios {
   /** Reads cells with some leaves at an end of their ranges; until the next scenario. */
   at(ends: Ends): Reader {
     const engine = this.#engine
-    const scenario = ++this.#scenario
+    const scenario = ++engine.scenarios
+    this.#scenario = scenario
     this.#begin()
     this.#now.fill(0)
     this.#keeping = ends.size > 1
@@ -79,7 +80,7 @@ export class Scenarios {
       read: (cell) => {
         if (scenario !== this.#scenario || this.#changes !== engine.changes || engine.links !== this.#links)
           throw new Error('this scenario is over')
-        return engine.within(this, () => this.read(cell))
+        return engine.readIn(this, cell)
       },
     }
   }
@@ -94,13 +95,14 @@ export class Scenarios {
 
   /** A cell in the present scenario; for the engine. */
   read(cell: Cell): unknown {
+    const before = cell.tried
+    // No two scenarios of a calculation have the same number.
+    if (before?.scenario === this.#scenario) return before.state === KNOWN ? before.value : this.#engine.work(cell, before)
     // What is read for the first time is first calculated as it is, to know what reaches it.
     if (cell.state === STALE) this.#engine.calculate(cell)
     if (this.#links.length > 0) this.#join()
     const { tried } = cell
-    if (tried === undefined || tried.by !== this) return given(cell)
-    if (tried.scenario === this.#scenario) return tried.state === KNOWN ? tried.value : this.#engine.work(cell, tried)
-    if (!tried.reach.meets(this.#scenario, this.#now)) return given(cell)
+    if (tried === undefined || tried.by !== this || !tried.reach.meets(this.#scenario, this.#now)) return given(cell)
     tried.scenario = this.#scenario
     tried.state = STALE
     return this.#keeping ? this.#once(cell, tried) : this.#engine.work(cell, tried)
@@ -110,7 +112,7 @@ export class Scenarios {
   #once(cell: Cell, tried: Tried): unknown {
     const { reach } = tried
     const look = reach.look(this.#now)
-    const kept = tried.kept?.get(look)
+    const kept = tried.kept?.[look]
     if (kept !== undefined) {
       tried.state = kept.state
       tried.value = kept.value
@@ -168,8 +170,8 @@ export class Scenarios {
 }
 
 function keep(tried: Tried, look: number, held: Held): void {
-  tried.kept ??= new Map()
-  tried.kept.set(look, held)
+  tried.kept ??= []
+  tried.kept[look] = held
 }
 
 function given({ state, value }: Held): unknown {

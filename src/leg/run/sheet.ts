@@ -1,6 +1,6 @@
 import { type AnyFormula, type Step, stepOf } from '../../formula/index.js'
 import type { Calculation } from './calculation.js'
-import type { Cell, Entry } from './cell.js'
+import { Cell, type Entry, newWalk } from './cell.js'
 import type { FieldRead } from './field-reads.js'
 import { type Candidate, inputPlaces, type Link, linksOf, numbersIn, type Origin, originOf, outputPlaces } from './links.js'
 import type { Sheet, SheetGap, SheetLeaf, SheetLoop, SheetStep } from './sheet-form.js'
@@ -47,21 +47,20 @@ export class SheetMaker {
     return this.#calculation.fieldsOf(this.#leafCells[leaf] as Cell)
   }
 
-  /** Steps of some cells as text, each once, in the order of the sheet. */
+  /** Steps of some cells as text, in their order; the closure of a cell holds each once. */
   steps(cells: readonly Cell[]): Step[] {
-    return this.entries(cells).map((entry) => {
-      let step = this.#texts.get(entry)
-      if (step === undefined) {
-        step = stepOf(entry.formula, entry.x, entry.y)
-        this.#texts.set(entry, step)
+    const steps: Step[] = []
+    for (const { log } of cells)
+      for (const entry of log ?? []) {
+        if (!('formula' in entry)) continue
+        let step = this.#texts.get(entry)
+        if (step === undefined) {
+          step = stepOf(entry.formula, entry.x, entry.y)
+          this.#texts.set(entry, step)
+        }
+        steps.push(step)
       }
-      return step
-    })
-  }
-
-  /** Runs of some cells and of all that they read, each once. */
-  entries(cells: readonly Cell[]): { readonly formula: AnyFormula; readonly x: unknown; readonly y: unknown }[] {
-    return closure(cells).flatMap(({ log = [] }) => log.flatMap((entry) => ('formula' in entry ? [entry] : [])))
+    return steps
   }
 
   /** Puts a cell on the sheet after what it read; returns its numbers with their origins. */
@@ -111,7 +110,7 @@ export class SheetMaker {
   }
 
   #take(cell: Cell, entry: Entry, candidates: Candidate[]): void {
-    if ('cell' in entry) candidates.push(...this.#place(entry.cell))
+    if (entry instanceof Cell) candidates.push(...this.#place(entry))
     else if ('loop' in entry) {
       const { loop: title, x, next, within, settled } = entry
       this.#loops.push({ title, x, next, within, settled })
@@ -153,12 +152,12 @@ const sameOrigin = (a: Origin, b: Origin): boolean => a.of === b.of && a.number 
 
 /** Some cells of a recorded calculation and all that they read, each once and after what it reads. */
 export function closure(cells: readonly Cell[]): Cell[] {
-  const seen = new Set<Cell>()
+  const walk = newWalk()
   const order: Cell[] = []
   const visit = (cell: Cell) => {
-    if (seen.has(cell)) return
-    seen.add(cell)
-    for (const entry of cell.log ?? []) if ('cell' in entry) visit(entry.cell)
+    if (cell.walk === walk) return
+    cell.walk = walk
+    for (const entry of cell.log ?? []) if (entry instanceof Cell) visit(entry)
     order.push(cell)
   }
   for (const cell of cells) visit(cell)

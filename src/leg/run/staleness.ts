@@ -1,4 +1,4 @@
-import { type Cell, STALE } from './cell.js'
+import { type Cell, newWalk, STALE } from './cell.js'
 
 /**
  * Which cells a change reaches. It gives speed and nothing else: without it every calculated cell is stale after a change, and the numbers
@@ -7,7 +7,6 @@ import { type Cell, STALE } from './cell.js'
 export class Staleness {
   /** What changed last, and all that it reaches: found when the same leaves change a second time, as in a sweep. */
   #plan: { readonly shape: number; readonly leaves: readonly Cell[]; stale?: readonly Cell[] } = { shape: -1, leaves: [] }
-  #marks = 0
 
   /** Makes stale what some changed cells reach. `shape` counts the links between cells: while it stays, so does the list. */
   spread(changed: readonly Cell[], shape: number): void {
@@ -17,23 +16,23 @@ export class Staleness {
       spreadFrom(changed)
       return
     }
-    plan.stale ??= this.#reached(changed)
+    plan.stale ??= reached(changed)
     for (const cell of plan.stale) cell.state = STALE
   }
+}
 
-  #reached(changed: readonly Cell[]): Cell[] {
-    const mark = ++this.#marks
-    const stale: Cell[] = []
-    const open = changed.slice()
-    for (let cell = open.pop(); cell !== undefined; cell = open.pop())
-      for (const user of cell.users) {
-        if (user.mark === mark || user.pinned) continue
-        user.mark = mark
-        stale.push(user)
-        open.push(user)
-      }
-    return stale
-  }
+function reached(changed: readonly Cell[]): Cell[] {
+  const walk = newWalk()
+  const stale: Cell[] = []
+  const open = changed.slice()
+  for (let cell = open.pop(); cell !== undefined; cell = open.pop())
+    for (const user of cell.users) {
+      if (user.walk === walk || user.pinned) continue
+      user.walk = walk
+      stale.push(user)
+      open.push(user)
+    }
+  return stale
 }
 
 /** Makes stale what reads some cells. What reads a stale cell is stale, or was last calculated without it. */
