@@ -24,32 +24,69 @@ const folderByFolder: NonNullable<Options['esbuildPlugins']>[number] = {
 const sharedInputs = (value: ts.Expression | undefined) =>
   value !== undefined && ts.isAsExpression(value) && ts.isObjectLiteralExpression(value.expression)
 
+/** Text with parts of it replaced, from the last one to the first. No line is added or taken away, so that source maps hold. */
+type Edit = readonly [start: number, end: number, text: string]
+
+/** A record whose last field is its kernel becomes a function of the kernel, and the kernel follows it. */
+function recordOfKernel(record: ts.ObjectLiteralExpression, file: ts.SourceFile): Edit[] | undefined {
+  const last = record.properties.at(-1)
+  if (last === undefined || !ts.isPropertyAssignment(last) || last.name.getText(file) !== 'si') return undefined
+  const start = record.getStart(file)
+  return [
+    [start, start, 'function (si) { return ('],
+    [last.getStart(file), last.initializer.getStart(file), 'si }) }, '],
+    [record.end - 1, record.end, ''],
+  ]
+}
+
+const usesThis = (node: ts.Node): boolean =>
+  node.kind === ts.SyntaxKind.ThisKeyword || (ts.forEachChild(node, (child) => usesThis(child) || undefined) ?? false)
+
+/** An arrow function of a module's own level becomes a function expression: engines only look for the end of these, until the first call. */
+function asExpression(arrow: ts.ArrowFunction, file: ts.SourceFile): Edit[] {
+  const { parameters, typeParameters, body, equalsGreaterThanToken: sign } = arrow
+  const open = (typeParameters ?? parameters).pos - 1
+  if (open < arrow.getStart(file) || usesThis(arrow)) return []
+  const head: Edit = [open, open, 'function ']
+  if (ts.isBlock(body)) return [head, [sign.getStart(file), sign.end, '']]
+  return [head, [sign.getStart(file), sign.end, '{ return ('], [body.end, body.end, ') }']]
+}
+
 /**
- * A record with shared inputs (`...WRAP`), and such inputs themselves, become the result of a pure call. Bundlers take a spread for an effect, and would keep every formula that
- * has one, used or not.
+ * Formulas make their records when they are first asked for them: engines read what a function holds at its first call, and importing a module took twice
+ * as long. Inputs that hold others (`...WRAP`) become the result of a pure call. Bundlers take a spread for an effect, and would keep every one, used or not.
  */
-const pureRecords: NonNullable<Options['esbuildPlugins']>[number] = {
-  name: 'pure-records',
+const lazyRecords: NonNullable<Options['esbuildPlugins']>[number] = {
+  name: 'lazy-records',
   setup(build) {
-    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$/ }, ({ path }) => {
+    build.onLoad({ filter: /[\\/]src[\\/].*\.ts$|[\\/]node_modules[\\/].*\.js$/ }, ({ path }) => {
       const text = readFileSync(path, 'utf8')
-      if (!text.includes('...')) return undefined
       const file = ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true)
-      const records: ts.Node[] = []
+      const edits: Edit[] = []
+      // The smallest bundle of a user holds most of units and formula, and an arrow function is shorter.
+      const rarelyRun = !/[\\/]src[\\/](units|formula)[\\/]/.test(path)
+      const pure = (node: ts.Node) => {
+        if (node.getText(file).includes('...'))
+          edits.push([node.getStart(file), node.getStart(file), '/* @__PURE__ */ (() => ('], [node.end, node.end, '))()'])
+      }
       const visit = (node: ts.Node): void => {
         const record = ts.isCallExpression(node) && node.expression.getText(file) === 'formula' ? node.arguments[1] : undefined
-        if (record !== undefined && ts.isObjectLiteralExpression(record)) records.push(record)
-        else if (ts.isVariableDeclaration(node) && node.parent.parent.parent === file && sharedInputs(node.initializer))
-          records.push(node.initializer!)
-        else ts.forEachChild(node, visit)
+        if (record !== undefined && ts.isObjectLiteralExpression(record)) {
+          const lazy = recordOfKernel(record, file)
+          if (lazy === undefined) pure(record)
+          else edits.push(...lazy)
+          if (lazy !== undefined) visit((record.properties.at(-1) as ts.PropertyAssignment).initializer)
+        } else if (ts.isVariableDeclaration(node) && node.parent.parent.parent === file && sharedInputs(node.initializer))
+          pure(node.initializer!)
+        else if (ts.isArrowFunction(node)) edits.push(...(rarelyRun ? asExpression(node, file) : []))
+        else if (!ts.isFunctionLike(node) && !ts.isClassLike(node)) ts.forEachChild(node, visit)
       }
       visit(file)
-      const contents = records.reduceRight((all, record) => {
-        const [start, end] = [record.getStart(file), record.getEnd()]
-        const inner = all.slice(start, end)
-        return inner.includes('...') ? `${all.slice(0, start)}/* @__PURE__ */ (() => (${inner}))()${all.slice(end)}` : all
-      }, text)
-      return { contents, loader: 'ts' }
+      if (edits.length === 0) return undefined
+      const contents = edits
+        .sort((a, b) => a[0] - b[0] || a[1] - b[1])
+        .reduceRight((all, [start, end, replacement]) => all.slice(0, start) + replacement + all.slice(end), text)
+      return { contents, loader: path.endsWith('.ts') ? 'ts' : 'js' }
     })
   },
 }
@@ -91,7 +128,7 @@ const library = defineConfig({
   esbuildOptions(options) {
     options.alias = { yaml: './node_modules/yaml/browser/index.js' }
   },
-  esbuildPlugins: [folderByFolder, pureRecords, dataAsText],
+  esbuildPlugins: [folderByFolder, lazyRecords, dataAsText],
   clean: true,
 })
 

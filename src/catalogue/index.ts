@@ -13,7 +13,7 @@ import * as thermal from '../thermal/index.js'
 import { nearNames } from '../units/index.js'
 
 const isFormula = (value: unknown): value is AnyFormula =>
-  typeof value === 'function' && typeof (value as Partial<AnyFormula>).id === 'string' && (value as Partial<AnyFormula>).def !== undefined
+  typeof value === 'function' && typeof (value as Partial<AnyFormula>).id === 'string' && 'def' in value
 
 /** The modules' namespaces: an explicit list, so that a bundler cannot empty it. */
 const MODULES: Readonly<Record<string, object>> = { capstan, kinematics, materials, fasteners, structures, thermal }

@@ -1,5 +1,5 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util'
-import { InputError, nearName, refuse } from '../units/index.js'
+import { InputError, nearName, refuse, show } from '../units/index.js'
 
 /** Arguments that a verb accepts after its name. */
 export type Options = NonNullable<ParseArgsConfig['options']>
@@ -50,7 +50,10 @@ export function assignments(verb: string, given: readonly string[]): Record<stri
   const values: Record<string, unknown> = {}
   for (const word of given) {
     const at = word.indexOf('=')
-    if (at < 1) refuse(verb, word, 'without a value', "must be a field and its value, such as joints.knee.drive.pretension='200 N'")
+    if (at < 1) {
+      const accepts = "must be a field and its value, such as joints.knee.drive.pretension='200 N'"
+      throw new InputError(verb, [{ path: word, given: 'without a value', accepts }])
+    }
     const name = word.slice(0, at)
     if (Object.hasOwn(values, name)) refuse(verb, name, word.slice(at + 1), 'must be given once')
     Object.defineProperty(values, name, { value: readValue(word.slice(at + 1)), enumerable: true })
@@ -64,4 +67,10 @@ function readValue(text: string): unknown {
   } catch {
     return text
   }
+}
+
+/** Rejects the words after a verb. */
+export function refuseWords(verb: string, words: readonly string[], accepts: string): never {
+  const given = words.length === 0 ? 'missing' : show(words.join(' '))
+  throw new InputError(verb, [{ path: `what follows ${verb}`, given, accepts }])
 }

@@ -1,5 +1,4 @@
-import { refuse } from '../units/index.js'
-import { argumentsOf } from './arguments.js'
+import { argumentsOf, refuseWords } from './arguments.js'
 import { asData } from './check.js'
 import { inFile } from './file-error.js'
 import { casesOf, changesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
@@ -13,9 +12,8 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
   const [first, second, ...more] = given.words
   const changes = changesOf(verb, given)
   if (first === undefined || more.length > 0 || (second === undefined) === (Object.keys(changes).length === 0))
-    refuse(
+    refuseWords(
       verb,
-      'words',
       given.words,
       "must name two documents, or one document and what to change in it (--set joints.knee.drive.pretension='200 N')",
     )

@@ -33,7 +33,16 @@ export function mistakesOf(error: unknown): readonly Mistake[] | undefined {
   if (error instanceof InputError) return error.issues.map(placed)
   if (error instanceof NoResultError || error instanceof ValidityError) return [{ path: '', given: '', accepts: error.message }]
   const { code, message, path } = (error ?? {}) as NodeJS.ErrnoException
-  return typeof code === 'string' && /^E[A-Z]+$/.test(code) ? [{ path: path ?? '', given: '', accepts: message }] : undefined
+  if (typeof code !== 'string' || !/^E[A-Z]+$/.test(code)) return undefined
+  const words = SYSTEM[code]
+  return [{ path: path ?? '', given: '', accepts: path === undefined || words === undefined ? message : `${path}: ${words}` }]
+}
+
+/** What the system's codes mean, in words. */
+const SYSTEM: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file',
+  EISDIR: 'is a folder; a file is needed',
+  EACCES: 'may not be read or written',
 }
 
 /** Text that cannot be parsed has its place in the path; here it is a place like any other. */

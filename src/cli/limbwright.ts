@@ -23,7 +23,14 @@ const { version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'
 const terminal: Terminal = {
   out: (text) => process.stdout.write(`${text}\n`),
   note: (text) => process.stderr.write(`${text}\n`),
-  readText: (name) => readFileSync(name === '-' ? 0 : name, 'utf8'),
+  readText: (name) => {
+    try {
+      return readFileSync(name === '-' ? 0 : name, 'utf8')
+    } catch (error) {
+      // Of a folder the system does not say which one.
+      throw Object.assign(error as Error, { path: name })
+    }
+  },
   writeText: (name, text) => {
     mkdirSync(dirname(name), { recursive: true })
     writeFileSync(name, text)

@@ -1,5 +1,4 @@
-import { refuse } from '../units/index.js'
-import { argumentsOf } from './arguments.js'
+import { argumentsOf, refuseWords } from './arguments.js'
 import { inFile } from './file-error.js'
 import { casesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
@@ -12,12 +11,7 @@ export async function range(terminal: Terminal, args: readonly string[]): Promis
   const given = argumentsOf(verb, args, { ...LEG_OPTIONS, ...ends })
   const [file, path, ...more] = given.words
   if (file === undefined || path === undefined || more.length > 0)
-    refuse(
-      verb,
-      'words',
-      given.words,
-      'must name one document of a leg and one of its fields, such as leg.yaml joints.knee.drive.pretension',
-    )
+    refuseWords(verb, given.words, 'must name one document of a leg and one of its fields, such as leg.yaml joints.knee.drive.pretension')
   const leg = await legFrom(terminal, verb, file as string, given)
   progress(terminal, given.flag('quiet'))(`read ${file}: ${leg.name}`)
   const { passingRange, passingRangeText } = await import('../leg/index.js')

@@ -1,4 +1,4 @@
-import { refuse } from '../units/index.js'
+import { InputError } from '../units/index.js'
 import { argumentsOf } from './arguments.js'
 import { onlyWord } from './leg-file.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
@@ -11,7 +11,7 @@ export async function start(terminal: Terminal, args: readonly string[]): Promis
   const file = onlyWord(verb, given, 'the file to write, such as leg.yaml')
   const schema = 'leg.schema.json'
   if (terminal.exists(file) && !given.flag('force'))
-    refuse(verb, file, 'there already', 'must be a new file; --force writes over an old one')
+    throw new InputError(verb, [{ path: file, given: 'there already', accepts: 'must be a new file; --force writes over an old one' }])
   const { legJsonSchema, upgradeLegText } = await import('../leg/index.js')
   const folder = file.includes('/') ? file.slice(0, file.lastIndexOf('/') + 1) : ''
   terminal.writeText(

@@ -1,6 +1,7 @@
-import { InputError, type Issue, issue, type Kind, kindRow, kindWords, type Note, Quantity } from '../units/index.js'
-import type { Definition, Inputs, Output, OutputField, OutputRecord } from './definition.js'
+import { InputError, type Issue, issue, type Kind, type Note } from '../units/index.js'
+import type { Definition, Inputs, Output } from './definition.js'
 import { recordReader } from './reader.js'
+import { NoResultError, type ToQuantities, toQuantities, ValidityError } from './result.js'
 import type { Flat, Given, Result, Si, SiResult } from './values.js'
 
 /** How a checked call behaves. */
@@ -56,20 +57,6 @@ export interface AnyFormula {
   }
 }
 
-/** A strict call outside a formula's validity range. */
-export class ValidityError extends Error {
-  override get name() {
-    return 'ValidityError'
-  }
-}
-
-/** The inputs are each acceptable but the formula has no finite answer for them together. */
-export class NoResultError extends Error {
-  override get name() {
-    return 'NoResultError'
-  }
-}
-
 /**
  * Makes a formula from its record. The id is `module.exportName`.
  * Everything else follows from the record: the checked call, the kernel, validation, notes, the catalogue entry, the reference page.
@@ -77,33 +64,58 @@ export class NoResultError extends Error {
 export function formula<const I extends Inputs, const O extends Output, const Y extends SiResult<O>>(
   id: string,
   def: Definition<I, O, Y>,
-): Formula<I, O> {
-  const { si, valid } = def
-  const requires = def.requires as Requires | undefined
-  const kernel = si as (x: unknown) => unknown
-  const tests = valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
+): Formula<I, O>
+// The built files hand in a function that makes the record of its kernel: importing a module then makes no records.
+export function formula(id: string, given: unknown, kernel?: Kernel): unknown {
+  const si = kernel ?? (given as Made).si
+  let def: Made | undefined
+  const record = (): Made => {
+    def ??= kernel ? (given as (si: Kernel) => Made)(kernel) : (given as Made)
+    return def
+  }
   // Made at the first call: most formulas of a program are never called with units.
   let load: ReturnType<typeof recordReader> | undefined
   let toResult: ToQuantities
   const call = (given: unknown, options?: CallOptions): unknown => {
+    if (given === RECORD) return record()
+    const { inputs, output, requires, valid } = record()
     if (load === undefined) {
-      load = recordReader(def.inputs, true)
-      toResult = toQuantities(id, def.output)
+      load = recordReader(inputs, true)
+      toResult = toQuantities(id, output)
     }
     const issues: Issue[] = []
     const notes: Note[] = []
     const x = load(given, '', issues, notes)
     if (requires !== undefined && issues.length === 0) impossibleIn(requires, x, given, issues)
     if (issues.length > 0) throw new InputError(id, issues)
-    const y = answer(id, kernel, x)
-    for (const statement in tests) {
-      if (tests[statement]?.(x, y)) continue
-      if (options?.strict) throw new ValidityError(`${id}: not within its validity range: ${statement}`)
+    const y = answer(id, si, x)
+    for (const statement in valid) {
+      if (valid[statement]?.(x, y)) continue
+      if (options?.strict) throw new ValidityError(`${id}: outside validity: ${statement}`)
       notes.push({ formula: id, text: `outside validity: ${statement}` })
     }
     return toResult(y, notes.length === 0 ? undefined : notes)
   }
-  return Object.assign(call, { si, id, def }) as unknown as Formula<I, O>
+  return Object.defineProperty(Object.assign(call, { si, id }), 'def', RECORD)
+}
+
+type Kernel = (x: unknown) => unknown
+
+/** A record of any inputs and outputs. */
+interface Made {
+  readonly si: Kernel
+  readonly inputs: Inputs
+  readonly output: Output
+  readonly requires?: Requires
+  readonly valid?: Readonly<Record<string, (x: unknown, y: unknown) => boolean>>
+}
+
+/** The property of every formula; one of its own for each would give each a shape of its own, and kernels were found more slowly. */
+const RECORD = {
+  enumerable: true,
+  get(this: (given: unknown) => unknown): unknown {
+    return this(RECORD)
+  },
 }
 
 /** Runs a kernel. Where a routine within it fails, these inputs together have no answer. */
@@ -135,58 +147,3 @@ export function brokenStatements(formula: AnyFormula, x: unknown, y: unknown): s
   const tests = formula.def.valid as Readonly<Record<string, (x: unknown, y: unknown) => boolean>> | undefined
   return tests === undefined ? [] : Object.keys(tests).filter((statement) => !tests[statement]?.(x, y))
 }
-
-const isSingle = (output: Output): output is Kind | { kind: Kind; infinite: true } =>
-  typeof output === 'string' ||
-  (typeof (output as { kind?: unknown }).kind === 'string' && (output as { infinite?: unknown }).infinite === true)
-
-/** Makes SI results into quantities with their notes. */
-type ToQuantities = (y: unknown, notes: readonly Note[] | undefined) => unknown
-
-function toQuantities(id: string, output: Output): ToQuantities {
-  if (isSingle(output)) return toQuantity(id, 'the result', output)
-  const fields = Object.entries(output as OutputRecord).map(([name, field]) => [name, toQuantity(id, name, field)] as const)
-  return (y, notes) => {
-    const result: Record<string, unknown> = {}
-    for (const [name, toField] of fields) result[name] = toField((y as Record<string, unknown>)[name], notes)
-    return result
-  }
-}
-
-function toQuantity(id: string, name: string, field: OutputField): ToQuantities {
-  if (typeof field !== 'string' && 'oneOf' in field) return (y) => y
-  if (typeof field !== 'string' && 'list' in field) {
-    const item = toQuantity(id, name, field.list)
-    return (y, notes) => Array.from(y as ArrayLike<number>, (x) => item(x, notes))
-  }
-  const kind = typeof field === 'string' ? field : field.kind
-  const { dim } = kindRow(kind)
-  const mayBeInfinite = typeof field !== 'string'
-  const lowest = NEVER_NEGATIVE.includes(kind) ? 0 : kindRow(kind).lowest
-  return (y, notes) => {
-    if (!Number.isFinite(y) && !(mayBeInfinite && y === Number.POSITIVE_INFINITY))
-      throw new NoResultError(`${id}: ${name} is ${String(y)} for these inputs; no finite answer exists in this combination`)
-    const quantity = new Quantity(y as number, kind, dim, notes)
-    if ((y as number) < lowest)
-      throw new NoResultError(`${id}: ${name} is ${quantity} for these inputs; there is no such ${kindWords(kind)}`)
-    return quantity
-  }
-}
-
-/** Kinds without a sign: a negative one means that the inputs describe no real part. */
-const NEVER_NEGATIVE: readonly Kind[] = [
-  'area',
-  'volume',
-  'secondMomentOfArea',
-  'sectionModulus',
-  'mass',
-  'massPerLength',
-  'density',
-  'momentOfInertia',
-  'modulus',
-  'axialRigidity',
-  'bendingRigidity',
-  'thermalConductivity',
-  'specificHeat',
-  'heatCapacity',
-]

@@ -9,8 +9,9 @@
 
 export type { Definition, Input, Inputs, Limit, Output, OutputField, OutputRecord, Scalar } from './definition.js'
 export { bare, type Evaluator, type Recorder, recorder, type Step, stepOf } from './evaluate.js'
-export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula, NoResultError, ValidityError } from './formula.js'
+export { type AnyFormula, brokenStatements, type CallOptions, type Formula, formula } from './formula.js'
 export { notesOf } from './notes.js'
+export { NoResultError, ValidityError } from './result.js'
 export type { Arg, Curve, Flat, Given, Result, Si, SiResult } from './values.js'
 export { inputsInWords, outputsInWords, titleInWords } from './words.js'
 

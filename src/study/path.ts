@@ -122,8 +122,7 @@ export function scalarOutputs(output: Output): { name: string; kind: Kind }[] {
 
 /** Any formula as one whose types are not followed further. Throws an `InputError` for what is not a formula. */
 export function untyped<I extends Inputs, O extends Output>(formula: Formula<I, O>): AnyFormula {
-  if (typeof formula !== 'function' || formula.def === undefined)
-    refuse('study', 'formula', formula, 'must be a formula, such as slackTension')
+  if (typeof formula !== 'function' || !('def' in formula)) refuse('study', 'formula', formula, 'must be a formula, such as slackTension')
   return formula as unknown as AnyFormula
 }
 
