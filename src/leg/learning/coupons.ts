@@ -5,7 +5,7 @@ import { COUPON_COLUMNS, type CouponOf } from './coupon-logs.js'
 import { readingOf } from './coupon-readings.js'
 import { wrongFile } from './doubts.js'
 import type { ComparedLog } from './foot.js'
-import { type LogRemark, readLog } from './logs.js'
+import { type LogRemark, ofLog, readLog } from './logs.js'
 import type { Rows } from './model.js'
 import { LEAST_READINGS } from './used-log.js'
 
@@ -21,7 +21,7 @@ export function couponLog(x: LegNumbers, coupon: CouponOf, text: string, remarks
   const why =
     file ?? (read.rows.length < LEAST_READINGS ? `${read.rows.length} whole rows; at least ${LEAST_READINGS} are needed` : undefined)
   if (why === undefined) return compareCoupon(x, coupon, read.rows, remarks)
-  remarks.push({ log, line: undefined, what: file === undefined ? 'few readings' : 'wrong file', message: why })
+  remarks.push(ofLog(log, file === undefined ? 'few readings' : 'wrong file', why))
   return undefined
 }
 
@@ -35,12 +35,13 @@ function compareCoupon(x: LegNumbers, coupon: CouponOf, rows: Rows, remarks: Log
   const show = (y: number) => new Quantity(y, reading.kind)
   const far = typical === 0 ? Math.abs(mean) > FAR_LENGTH : !(mean > typical / most && mean < typical * most)
   if (far) {
-    remarks.push({
-      log: coupon.log,
-      line: undefined,
-      what: 'implausible',
-      message: `${reading.what} comes out as ${show(mean)}, where ${show(typical)} is expected: another unit, swapped columns, or another coupon. The log is not compared`,
-    })
+    remarks.push(
+      ofLog(
+        coupon.log,
+        'implausible',
+        `${reading.what} comes out as ${show(mean)}, where ${show(typical)} is expected: another unit, swapped columns, or another coupon. The log is not compared`,
+      ),
+    )
     return undefined
   }
   const deviation = Math.sqrt(values.reduce((sum, y) => sum + (y - mean) ** 2, 0) / (values.length - 1))

@@ -82,7 +82,7 @@ export function implausibleRows(
       return `${COLUMNS[id][column]!.name} goes from ${seen}; only ${rangeText(id, column, units, range)} can be${range.why === undefined ? '' : ` (${range.why})`}`
     }
   }
-  return pushesTheWrongWay(leg, id, joint as Joint, rows) ?? contradiction(id, rows, units)
+  return pushesTheWrongWay(leg, id, joint as Joint, rows) ?? CONTRADICTIONS[id]?.(rows, units, id)
 }
 
 const most = (rows: Rows, holds: (row: readonly number[]) => boolean) => rows.filter(holds).length > rows.length / 2
@@ -98,42 +98,56 @@ function pushesTheWrongWay(leg: LegModel, id: MeasurementId, joint: Joint, rows:
     : undefined
 }
 
-/** Columns that contradict each other. */
-function contradiction(id: MeasurementId, rows: Rows, units: readonly string[]): string | undefined {
-  if (id === 'cordFriction' && most(rows, ([slack, taut]) => taut! <= slack!))
-    return 'the taut tension is not above the slack one: are the columns swapped?'
-  if (id === 'heating') {
-    const heated = rows.filter(([, current]) => current! > 0)
-    if (most(heated, ([, , winding, mount]) => winding! < mount! - 0.5))
-      return 'the winding is colder than its mounting face while the current flows: are the columns swapped?'
-    if (most(heated, ([, , , mount, air]) => mount! < air! - 3))
-      return 'the mounting face is colder than the air while the current flows: are the columns swapped?'
-  }
-  if (id === 'efficiency' && most(rows, ([, lifting, lowering]) => lifting! < lowering!))
-    return 'lifting takes less current than lowering: are the columns swapped?'
-  if (id === 'windup' || id === 'torqueConstant') {
-    const [xs, ys] = [0, 1].map((column) => rows.map((row) => row[column]!)) as [number[], number[]]
-    const mean = (list: number[]) => list.reduce((sum, x) => sum + x, 0) / list.length
-    const [mx, my] = [mean(xs), mean(ys)]
-    if (xs.reduce((sum, x, i) => sum + (x - mx) * (ys[i]! - my), 0) < 0)
-      return `the ${COLUMNS[id][1]!.name} falls while the ${COLUMNS[id][0]!.name} grows: the sign of one column is flipped`
-  }
-  if (id === 'pretension' || id === 'beltPitch') {
-    const [first, last] = [rows[0]!, rows.at(-1)!]
-    if (last[1]! > 1.03 * first[1]!)
-      return `the ${id === 'pretension' ? 'tension' : 'pitch'} grows with time, but a ${id === 'pretension' ? 'cord' : 'belt'} only relaxes: was it tightened again, or are the columns swapped?`
-    if (units[0] !== 'day' && last[0]! < SHORT * DAY) {
-      const days = inUnitNumber('time', units[0] as string, last[0]!)
-      if (days >= SHORT && days < 1200)
-        return `the last reading is after ${new Quantity(last[0]!, 'time')}, which says nothing of a year; its numbers as days are the weeks of the plan: is the unit of the header wrong?`
-    }
-  }
-  return undefined
+type Contradiction = (rows: Rows, units: readonly string[], id: MeasurementId) => string | undefined
+
+/** A column that falls while the other one should grow with it. */
+const falling: Contradiction = (rows, _, id) => {
+  const [xs, ys] = [0, 1].map((column) => rows.map((row) => row[column]!)) as [number[], number[]]
+  const mean = (list: number[]) => list.reduce((sum, x) => sum + x, 0) / list.length
+  const [mx, my] = [mean(xs), mean(ys)]
+  return xs.reduce((sum, x, i) => sum + (x - mx) * (ys[i]! - my), 0) < 0
+    ? `the ${COLUMNS[id][1]!.name} falls while the ${COLUMNS[id][0]!.name} grows: the sign of one column is flipped`
+    : undefined
 }
 
 const DAY = 86_400
 /** A decay that is shorter than this many days says nothing of a year. */
 const SHORT = 3
+/** A decay that grows, or whose last time is too short for the plan. */
+const decaying =
+  (reading: string, thing: string): Contradiction =>
+  (rows, units) => {
+    const [first, last] = [rows[0]!, rows.at(-1)!]
+    if (last[1]! > 1.03 * first[1]!)
+      return `the ${reading} grows with time, but a ${thing} only relaxes: was it tightened again, or are the columns swapped?`
+    if (units[0] === 'day' || last[0]! >= SHORT * DAY) return undefined
+    const days = inUnitNumber('time', units[0] as string, last[0]!)
+    return days >= SHORT && days < 1200
+      ? `the last reading is after ${new Quantity(last[0]!, 'time')}, which says nothing of a year; its numbers as days are the weeks of the plan: is the unit of the header wrong?`
+      : undefined
+  }
+
+/** How the columns of a log can contradict each other. */
+const CONTRADICTIONS: { readonly [K in MeasurementId]?: Contradiction } = {
+  cordFriction: (rows) =>
+    most(rows, ([slack, taut]) => taut! <= slack!) ? 'the taut tension is not above the slack one: are the columns swapped?' : undefined,
+  heating: (rows) => {
+    const heated = rows.filter(([, current]) => current! > 0)
+    if (most(heated, ([, , winding, mount]) => winding! < mount! - 0.5))
+      return 'the winding is colder than its mounting face while the current flows: are the columns swapped?'
+    return most(heated, ([, , , mount, air]) => mount! < air! - 3)
+      ? 'the mounting face is colder than the air while the current flows: are the columns swapped?'
+      : undefined
+  },
+  efficiency: (rows) =>
+    most(rows, ([, lifting, lowering]) => lifting! < lowering!)
+      ? 'lifting takes less current than lowering: are the columns swapped?'
+      : undefined,
+  windup: falling,
+  torqueConstant: falling,
+  pretension: decaying('tension', 'cord'),
+  beltPitch: decaying('pitch', 'belt'),
+}
 
 const sizeOf = (kind: Kind, unit: string, x: number) => quantity(kind, [x, unit as UnitOf<Kind>] as unknown as In<Kind>).si
 /** A number in a unit of its kind, also where the unit has a zero of its own. */

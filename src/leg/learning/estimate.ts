@@ -5,7 +5,7 @@ import { examined } from './doubts.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
 import { confounded, type Found, foundIn } from './found.js'
 import { accuracyOf } from './instruments.js'
-import { type LogRemark, type ReadLog, readLog } from './logs.js'
+import { type LogRemark, ofLog, type ReadLog, readLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import { modelOf } from './models.js'
 import { expectationOf, implausible, unexpected } from './priors.js'
@@ -48,92 +48,89 @@ export interface Estimated {
 
 /** Estimates fields from logs: each log is examined and fitted alone, then those that share a field or an unknown are fitted together. @internal */
 export function estimate(leg: LegModel, logs: readonly NamedLog[], options: EstimateOptions): Estimated {
-  const remarks: LogRemark[] = []
-  const refused: Refused[] = []
-  const compared: Estimated['compared'][number][] = []
-  const used: Used[] = []
-  const seen = new Map<string, string>()
-  for (const { log, id, joint, text } of logs) {
-    const read = readLog(log, text, COLUMNS[id])
-    remarks.push(...read.remarks)
-    if (read.rows.length < LEAST_READINGS) {
-      remarks.push(few(log, read.rows.length))
-      continue
-    }
-    const accuracy = accuracyOf(log, id, read, remarks)
-    const modelFor = (at: DrivenJoint) => modelOf(leg, log, id, at, accuracy)
-    const model = modelFor(joint)
-    const insisted = options.insist?.includes(log) === true
-    const { rows, lines, kept, refusal } = examined(leg, log, id, joint, read, remarks)
-    const same = seen.get(JSON.stringify(rows))
-    const doubt = same === undefined ? refusal : ({ what: 'wrong file', message: `its readings are those of the log ${same}` } as const)
-    seen.set(JSON.stringify(rows), log)
-    const suspect = { leg, id, joint, rows, kept, units: read.units, modelFor }
-    const refuse = (why: string, what: LogRemark['what'], explanations: readonly string[]) => {
-      refused.push({ log, paths: model?.learns ?? [], why, explanations })
-      const slip = explanations.length === 0 ? '' : ` Explained if ${explanations.join(', or if ')}.`
-      remarks.push({
-        log,
-        line: undefined,
-        what,
-        message: `${why}.${slip} The log is not used; to use it all the same, name it in the option insist`,
-      })
-    }
-    if (doubt !== undefined && !insisted) {
-      refuse(doubt.message, doubt.what, doubt.what === 'implausible' && model !== undefined ? explanationsOf(suspect) : [])
-      continue
-    }
-    const count = kept.filter(Boolean).length
-    if (count < LEAST_READINGS) {
-      remarks.push(few(log, count))
-      continue
-    }
-    if (model === undefined) {
-      compared.push({ log, rows: rows.filter((_, i) => kept[i]), gain: Math.hypot(...Object.values(accuracy)) })
-      continue
-    }
-    const one = fitLog(log, model, rows, lines, kept, remarks, options)
-    if (one === undefined) continue
-    const absurd = model.learns.flatMap((path) => {
-      const why = implausible(expectationOf(leg, path), valueIn(one.fit, path))
-      return why === undefined || undecided(one, path) ? [] : [`${path}: ${why}`]
-    })
-    if (absurd.length > 0 && !insisted) refuse(absurd.join('; '), 'implausible', explanationsOf(suspect))
-    else {
-      used.push(one)
-      remarks.push(...unexpectedIn(leg, log, one, () => explanationsOf(suspect)))
-    }
-  }
-  const groups = connected(used)
+  const sorted: Sorted = { remarks: [], refused: [], compared: [], used: [], seen: new Map() }
+  for (const log of logs) sortOne(leg, log, options, sorted)
+  const { remarks, refused, compared, used } = sorted
   const found: Found[] = []
   const fits: Fit[] = []
-  for (const group of groups) {
+  for (const group of connected(used)) {
     const parts = group.map(({ part }) => part)
     const fit = group.length === 1 ? group[0]!.fit : fitTogether(parts)
     fits.push(fit)
     const own = foundIn(fit, parts)
     found.push(...own.map((one) => withRivals(one, group, remarks)))
     disagreements(own, group, remarks)
-    for (const { one, other, correlation } of confounded(
-      fit,
-      own.map(({ path }) => path),
-    ))
-      remarks.push({
-        log: parts.map(({ model }) => model.log).join(', '),
-        line: undefined,
-        what: 'confounded',
-        message: `${one} and ${other} can hardly be separated by these readings (correlation ${significant(correlation, 2)}): a change of one looks like a change of the other`,
-      })
+    const paths = own.map(({ path }) => path)
+    const names = parts.map(({ model }) => model.log).join(', ')
+    for (const { one, other, correlation } of confounded(fit, paths)) {
+      const words = `${one} and ${other} can hardly be separated by these readings (correlation ${significant(correlation, 2)})`
+      remarks.push(ofLog(names, 'confounded', `${words}: a change of one looks like a change of the other`))
+    }
   }
   return { found, refused, remarks, compared, fits }
 }
 
-const few = (log: string, count: number): LogRemark => ({
-  log,
-  line: undefined,
-  what: 'few readings',
-  message: `${count} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`,
-})
+/** Logs by what is done with them, while they are examined one by one. */
+interface Sorted {
+  readonly remarks: LogRemark[]
+  readonly refused: Refused[]
+  readonly compared: Estimated['compared'][number][]
+  readonly used: Used[]
+  /** Names of the logs by their readings. */
+  readonly seen: Map<string, string>
+}
+
+/** Examines one log and fits it alone. */
+function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: EstimateOptions, sorted: Sorted): void {
+  const { remarks, refused, compared, used, seen } = sorted
+  const read = readLog(log, text, COLUMNS[id])
+  remarks.push(...read.remarks)
+  if (read.rows.length < LEAST_READINGS) {
+    remarks.push(few(log, read.rows.length))
+    return
+  }
+  const accuracy = accuracyOf(log, id, read, remarks)
+  const modelFor = (at: DrivenJoint) => modelOf(leg, log, id, at, accuracy)
+  const model = modelFor(joint)
+  const insisted = options.insist?.includes(log) === true
+  const { rows, lines, kept, refusal } = examined(leg, log, id, joint, read, remarks)
+  const same = seen.get(JSON.stringify(rows))
+  const doubt = same === undefined ? refusal : ({ what: 'wrong file', message: `its readings are those of the log ${same}` } as const)
+  seen.set(JSON.stringify(rows), log)
+  const suspect = { leg, id, joint, rows, kept, units: read.units, modelFor }
+  const refuse = (why: string, what: LogRemark['what'], explanations: readonly string[]) => {
+    refused.push({ log, paths: model?.learns ?? [], why, explanations })
+    const slip = explanations.length === 0 ? '' : ` Explained if ${explanations.join(', or if ')}.`
+    remarks.push(ofLog(log, what, `${why}.${slip} The log is not used; to use it all the same, name it in the option insist`))
+  }
+  if (doubt !== undefined && !insisted) {
+    refuse(doubt.message, doubt.what, doubt.what === 'implausible' && model !== undefined ? explanationsOf(suspect) : [])
+    return
+  }
+  const count = kept.filter(Boolean).length
+  if (count < LEAST_READINGS) {
+    remarks.push(few(log, count))
+    return
+  }
+  if (model === undefined) {
+    compared.push({ log, rows: rows.filter((_, i) => kept[i]), gain: Math.hypot(...Object.values(accuracy)) })
+    return
+  }
+  const one = fitLog(log, model, rows, lines, kept, remarks, options)
+  if (one === undefined) return
+  const absurd = model.learns.flatMap((path) => {
+    const why = implausible(expectationOf(leg, path), valueIn(one.fit, path))
+    return why === undefined || undecided(one, path) ? [] : [`${path}: ${why}`]
+  })
+  if (absurd.length > 0 && !insisted) refuse(absurd.join('; '), 'implausible', explanationsOf(suspect))
+  else {
+    used.push(one)
+    remarks.push(...unexpectedIn(leg, log, one, () => explanationsOf(suspect)))
+  }
+}
+
+const few = (log: string, count: number): LogRemark =>
+  ofLog(log, 'few readings', `${count} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`)
 
 /** Fields that come out beside what was expected, near enough to be used: each is named, with the slips that would explain it. */
 function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
@@ -144,7 +141,7 @@ function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanati
   if (beside.length === 0) return []
   const slips = explanations()
   const explained = slips.length === 0 ? '' : ` Explained, too, if ${slips.join(', or if ')}.`
-  return [{ log, line: undefined, what: 'unexpected', message: `${beside.join('; ')}. It is used.${explained}` }]
+  return [ofLog(log, 'unexpected', `${beside.join('; ')}. It is used.${explained}`)]
 }
 
 /** Whether a log leaves a field undetermined, so that its value says nothing. */

@@ -1,6 +1,6 @@
 import { significant } from '../../units/index.js'
 import { endless } from '../plans/show.js'
-import { heading, type Page, points, table, text } from '../report/blocks.js'
+import { type Block, heading, type Page, points, table, text } from '../report/blocks.js'
 import { verdictText } from '../report/content.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import type { Learnt } from './learnt.js'
@@ -15,52 +15,10 @@ export function learntPage({ leg, moved, compared, remarks, next, comparison }: 
   return {
     title: `${leg.name}: results of the test stand`,
     blocks: [
-      moved.length === 0
-        ? text('No field could be corrected.')
-        : table(
-            'Fields estimated from the logs',
-            ['log', 'field', 'before', 'after', '95 % confidence', 'readings', '', 'rests on', 'remark'],
-            moved.map((one) => [
-              one.log,
-              one.path,
-              one.before,
-              one.after,
-              one.interval?.join(' to ') ?? '',
-              one.readings,
-              STATES[one.state],
-              one.restsOn.map(({ what, share }) => `${what} ${Math.round(100 * share)} %`).join(', '),
-              [one.why ?? '', ...one.explanations.map((slip) => `explained if ${slip}`)].filter((part) => part !== '').join('; '),
-            ]),
-          ),
+      moved.length === 0 ? text('No field could be corrected.') : movedTable(moved),
       points([`Before: ${verdictText(comparison.before)}`, `After: ${verdictText(comparison.after)}`]),
-      ...(compared.length === 0
-        ? []
-        : [
-            table(
-              'Measurements that correct no field',
-              ['log', 'what', 'predicted', 'band', 'measured', '95 % confidence', '', 'meaning'],
-              compared.map((one) => [
-                one.log,
-                one.what,
-                endless(one.predicted),
-                one.band.map(endless).join(' to '),
-                one.measured ?? 'undetermined',
-                one.interval?.join(' to ') ?? '',
-                one.state,
-                one.means,
-              ]),
-            ),
-          ]),
-      ...(next.length === 0
-        ? []
-        : [
-            heading('What to measure next'),
-            table(
-              'Measurements by what they would add',
-              ['', 'what to do', 'field', '95 % interval now', 'interval after it, over now', 'information of the interval now'],
-              next.map((one, i) => [i + 1, one.todo, one.path, one.now, significant(one.narrowed, 2), significant(one.information, 2)]),
-            ),
-          ]),
+      ...(compared.length === 0 ? [] : [comparedTable(compared)]),
+      ...(next.length === 0 ? [] : [heading('What to measure next'), nextTable(next)]),
       ...(remarks.length === 0
         ? []
         : [
@@ -72,3 +30,43 @@ export function learntPage({ leg, moved, compared, remarks, next, comparison }: 
     ],
   }
 }
+
+const movedTable = (moved: Learnt['moved']): Block =>
+  table(
+    'Fields estimated from the logs',
+    ['log', 'field', 'before', 'after', '95 % confidence', 'readings', '', 'rests on', 'remark'],
+    moved.map((one) => [
+      one.log,
+      one.path,
+      one.before,
+      one.after,
+      one.interval?.join(' to ') ?? '',
+      one.readings,
+      STATES[one.state],
+      one.restsOn.map(({ what, share }) => `${what} ${Math.round(100 * share)} %`).join(', '),
+      [one.why ?? '', ...one.explanations.map((slip) => `explained if ${slip}`)].filter((part) => part !== '').join('; '),
+    ]),
+  )
+
+const comparedTable = (compared: Learnt['compared']): Block =>
+  table(
+    'Measurements that correct no field',
+    ['log', 'what', 'predicted', 'band', 'measured', '95 % confidence', '', 'meaning'],
+    compared.map((one) => [
+      one.log,
+      one.what,
+      endless(one.predicted),
+      one.band.map(endless).join(' to '),
+      one.measured ?? 'undetermined',
+      one.interval?.join(' to ') ?? '',
+      one.state,
+      one.means,
+    ]),
+  )
+
+const nextTable = (next: Learnt['next']): Block =>
+  table(
+    'Measurements by what they would add',
+    ['', 'what to do', 'field', '95 % interval now', 'interval after it, over now', 'information of the interval now'],
+    next.map((one, i) => [i + 1, one.todo, one.path, one.now, significant(one.narrowed, 2), significant(one.information, 2)]),
+  )

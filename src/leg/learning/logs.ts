@@ -36,6 +36,9 @@ export interface LogRemark {
   readonly message: string
 }
 
+/** A remark on a log as a whole. */
+export const ofLog = (log: string, what: LogRemark['what'], message: string): LogRemark => ({ log, line: undefined, what, message })
+
 /** A log that was read: SI values of the rows that are whole, and the line of each. */
 export interface ReadLog {
   readonly rows: readonly (readonly number[])[]

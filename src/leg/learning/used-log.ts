@@ -1,7 +1,7 @@
 import { significant } from '../../units/index.js'
 import { alikeness, type Fit, fitAlone, type Part } from './fit.js'
 import { type Found, foundIn } from './found.js'
-import type { LogRemark } from './logs.js'
+import { type LogRemark, ofLog } from './logs.js'
 import type { LogModel } from './model.js'
 import { type SpikeOptions, withoutSpikes } from './spikes.js'
 
@@ -35,7 +35,7 @@ export function fitLog(
   const stay = withoutSpikes(log, lines, kept, channels, remarks, options)
   const count = stay.filter(Boolean).length
   if (count < Math.max(LEAST_READINGS, model.learns.length + 1)) {
-    remarks.push({ log, line: undefined, what: 'few readings', message: `${count} readings are left, too few to estimate a field` })
+    remarks.push(ofLog(log, 'few readings', `${count} readings are left, too few to estimate a field`))
     return undefined
   }
   const own = stay === kept ? first : fitAlone(model, rows, stay)
@@ -78,13 +78,13 @@ function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: L
     ),
   )
   if (worst > ALIKE)
-    remarks.push({
-      log,
-      line: undefined,
-      what: 'misfit',
-      message:
+    remarks.push(
+      ofLog(
+        log,
+        'misfit',
         'neighbouring readings deviate from the model in the same direction: it leaves something out, and the intervals are widened for that',
-    })
+      ),
+    )
 }
 
 /** A law that fits this much worse, in squares of the scatter, is out. */
@@ -98,39 +98,31 @@ const narrowed = (value: number, [low, high]: readonly [number, number]) => [(va
 /** The interval over both laws of a decay and over its later half, and the lower value where laws are not separated. */
 export function withRivals(found: Found, group: readonly Used[], remarks: LogRemark[]): Found {
   let result = found
-  for (const { rivals, part } of group)
+  for (const { rivals, part } of group) {
+    if (!part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0) continue
     for (const { worse, late, fit, part: own } of rivals) {
-      if (worse > RULED_OUT || !part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0)
-        continue
-      const other = foundIn(fit, [own]).find(({ path }) => path === found.path)
+      const other = worse > RULED_OUT ? undefined : foundIn(fit, [own]).find(({ path }) => path === found.path)
       if (other?.interval === undefined || result.interval === undefined) continue
       const lower = !late && worse < ALIKE_LAWS
+      const words = late ? inStages(found, other.value, result.interval) : twoLaws(found, other.value, lower)
+      if (words !== undefined) remarks.push(ofLog(part.model.log, 'misfit', words))
       // The later half alone has few readings: one standard error of it counts, not its whole interval.
       const reach = late ? narrowed(other.value, other.interval) : other.interval
       const hull = (a: readonly [number, number]) => [Math.min(a[0], reach[0]), Math.max(a[1], reach[1])] as const
-      if (late && (other.value < result.interval[0] || other.value > result.interval[1]))
-        remarks.push({
-          log: part.model.log,
-          line: undefined,
-          what: 'misfit',
-          message: `the later half of the readings gives ${found.path} as ${significant(other.value, 3)}, all of them ${significant(found.value, 3)}: the cord relaxes in stages, and the interval holds both`,
-        })
-      if (!late)
-        remarks.push({
-          log: part.model.log,
-          line: undefined,
-          what: 'misfit',
-          message: `equal losses per decade of time give ${found.path} as ${significant(Math.max(found.value, other.value), 3)}, a power law of time ${significant(Math.min(found.value, other.value), 3)}${lower ? '; the readings do not show which holds, and the lower one is taken' : ''}. The interval holds both; a longer log would decide`,
-        })
-      result = {
-        ...result,
-        value: lower ? Math.min(result.value, other.value) : result.value,
-        interval: hull(result.interval),
-        spread: hull(result.spread),
-      }
+      const value = lower ? Math.min(result.value, other.value) : result.value
+      result = { ...result, value, interval: hull(result.interval), spread: hull(result.spread) }
     }
+  }
   return result
 }
+
+const inStages = ({ path, value }: Found, late: number, [low, high]: readonly [number, number]): string | undefined =>
+  late < low || late > high
+    ? `the later half of the readings gives ${path} as ${significant(late, 3)}, all of them ${significant(value, 3)}: the cord relaxes in stages, and the interval holds both`
+    : undefined
+
+const twoLaws = ({ path, value }: Found, other: number, lower: boolean): string =>
+  `equal losses per decade of time give ${path} as ${significant(Math.max(value, other), 3)}, a power law of time ${significant(Math.min(value, other), 3)}${lower ? '; the readings do not show which holds, and the lower one is taken' : ''}. The interval holds both; a longer log would decide`
 
 /** Estimates of single logs farther apart than this many combined standard errors do not belong to one value. */
 const APART = 3
@@ -147,11 +139,12 @@ export function disagreements(found: readonly Found[], group: readonly Used[], r
     const [a, b] = own as [(typeof own)[0], (typeof own)[0]]
     const apart = Math.abs(a.at - b.at) / Math.hypot(a.error, b.error)
     if (apart > APART)
-      remarks.push({
-        log: logs.join(', '),
-        line: undefined,
-        what: 'disagreement',
-        message: `${path} comes out ${significant(apart, 3)} combined standard errors apart; both are taken together, but one of the two logs measured something else`,
-      })
+      remarks.push(
+        ofLog(
+          logs.join(', '),
+          'disagreement',
+          `${path} comes out ${significant(apart, 3)} combined standard errors apart; both are taken together, but one of the two logs measured something else`,
+        ),
+      )
   }
 }
