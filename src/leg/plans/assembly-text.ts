@@ -25,52 +25,17 @@ export function assemblyPage(plan: AssemblyPlan): Page {
       ['item', 'size', 'quantity', 'remark'],
       plan.shopping.map((one) => [one.item, one.size, one.quantity, one.remark]),
     ),
-    ...(plan.coupons.length === 0
-      ? []
-      : [
-          heading('Coupons first'),
-          text('Their drawings and logs are on the plan for the test stand.'),
-          table(
-            'What to try on scraps',
-            ['what', 'how', 'expect'],
-            plan.coupons.map((one) => [one.what, one.how, one.expect]),
-          ),
-        ]),
+    ...couponBlocks(plan),
     heading('Presses'),
     table(
       'Pins to press in',
       ['pin', 'joint', 'hole', 'interference', 'force into one boss, up to', 'hoop stress at the bore'],
       plan.presses.map((one) => [one.pin, one.joint, one.hole, one.interference, one.pressingForce, one.boreHoopStress]),
     ),
-    plan.bonds.length === 0 ? undefined : heading('Bonds'),
-    plan.bonds.length === 0
-      ? undefined
-      : table(
-          'Ends to bond',
-          ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'mechanical lock next to the bond'],
-          plan.bonds.map((one) => [
-            one.joint,
-            one.adhesive,
-            one.bondedLength,
-            one.gap,
-            one.mechanicalLock ? 'yes' : 'no: add a knot or cone',
-          ]),
-        ),
+    ...bondBlocks(plan),
     ...cordBlocks(plan),
     heading('Tightening, in order'),
-    table(
-      'Screws in their order',
-      ['', 'what', 'screws', 'passes', 'last pass on a lever of 100 mm', 'preload', 'remark'],
-      plan.tightening.map((one, i) => [
-        i + 1,
-        one.what,
-        `${one.count} × ${one.thread}`,
-        one.passes.map(shown).join(', '),
-        kilograms(one.torque.si / LEVER),
-        one.preload,
-        one.remark,
-      ]),
-    ),
+    screwTable(plan),
     heading('Order of work'),
     steps(plan.steps),
     heading('Again after a day and a week'),
@@ -94,3 +59,43 @@ export function assemblyPage(plan: AssemblyPlan): Page {
   ]
   return { title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
 }
+
+const couponBlocks = ({ coupons }: AssemblyPlan): Block[] =>
+  coupons.length === 0
+    ? []
+    : [
+        heading('Coupons first'),
+        text('Their drawings and logs are on the plan for the test stand.'),
+        table(
+          'What to try on scraps',
+          ['what', 'how', 'expect'],
+          coupons.map((one) => [one.what, one.how, one.expect]),
+        ),
+      ]
+
+const bondBlocks = ({ bonds }: AssemblyPlan): Block[] =>
+  bonds.length === 0
+    ? []
+    : [
+        heading('Bonds'),
+        table(
+          'Ends to bond',
+          ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'mechanical lock next to the bond'],
+          bonds.map((one) => [one.joint, one.adhesive, one.bondedLength, one.gap, one.mechanicalLock ? 'yes' : 'no: add a knot or cone']),
+        ),
+      ]
+
+const screwTable = ({ tightening }: AssemblyPlan): Block =>
+  table(
+    'Screws in their order',
+    ['', 'what', 'screws', 'passes', 'last pass on a lever of 100 mm', 'preload', 'remark'],
+    tightening.map((one, i) => [
+      i + 1,
+      one.what,
+      `${one.count} × ${one.thread}`,
+      one.passes.map(shown).join(', '),
+      kilograms(one.torque.si / LEVER),
+      one.preload,
+      one.remark,
+    ]),
+  )

@@ -8,6 +8,8 @@ import type { CouponSheet } from './coupon-kit.js'
 import { BAR, HOLES } from './coupon-sizes.js'
 
 const MM = 1000
+/** A line along the middle. */
+const plumb = (from: number, to: number): [number, number][] => [from, to].map((y) => [0, y])
 
 /** A coupon as a dimensioned drawing. */
 export function couponPicture(bench: LegModel, { coupon, what, how, expect }: CouponSheet): Picture {
@@ -52,16 +54,16 @@ function holes(figure: Figure, bench: LegModel, joint: Joint): Figure {
     .dimension([0.5 * pitch, 2 * pitch], [1.5 * pitch, 2 * pitch], 'above')
     .label([4.5 * pitch, 1.5 * pitch], `upper row Ø${plain(diameter(0), 4)} to Ø${plain(diameter(4), 4)}`)
     .label([4.5 * pitch, 0.5 * pitch], `lower row Ø${plain(diameter(5), 4)} to Ø${plain(diameter(9), 4)}`)
-  figure
+  return figure
     .view(view)
     .text(`${plain(MM * engagement)} mm thick. Each hole is ${plain(step)} mm wider than the one to its left; the lower row goes on.`)
-  return figure.rows(
-    length('first hole', diameter(0)),
-    length('step', step),
-    length('last hole', diameter(9)),
-    length('distance of the holes', pitch),
-    length('thickness', MM * engagement),
-  )
+    .rows(
+      length('first hole', diameter(0)),
+      length('step', step),
+      length('last hole', diameter(9)),
+      length('distance of the holes', pitch),
+      length('thickness', MM * engagement),
+    )
 }
 
 function bars(figure: Figure): Figure {
@@ -69,13 +71,7 @@ function bars(figure: Figure): Figure {
   const side = new View('Flat bar over its rods, seen from the side; a hook with a bag of water in the middle', { height: 150 })
   side.area(rectangle(-long / 2, 0, long / 2, high), { hatch: { angle: 0, spacing: 4 } })
   for (const sign of [-1, 1]) side.circle({ centre: [(sign * span) / 2, -3], radius: 3 }, 'thick', 'solid')
-  side.line(
-    [
-      [0, high],
-      [0, -14],
-    ],
-    'force',
-  )
+  side.line(plumb(high, -14), 'force')
   side
     .dimension([-span / 2, -3], [span / 2, -3], 'below')
     .dimension([-long / 2, high], [long / 2, high], 'above')
@@ -88,8 +84,7 @@ function bars(figure: Figure): Figure {
     .dimension([-width / 2, 0], [width / 2, 0], 'below')
     .dimension([-width / 2, 0], [-width / 2, long], 'left')
     .label([width / 2, long / 2], 'layers lie across it; with a brim')
-  figure.view(side).view(upright)
-  return figure.rows(length('length', long), length('width', width), length('height', high), length('span', span))
+  return figure.view(side).view(upright).rows(length('length', long), length('width', width), length('height', high), length('span', span))
 }
 
 function boss(figure: Figure, bench: LegModel, joint: Joint): Figure {
@@ -99,26 +94,22 @@ function boss(figure: Figure, bench: LegModel, joint: Joint): Figure {
   for (const sign of [-1, 1] as const)
     view.area(rectangle(sign * inner, 0, sign * outer, deep), { hatch: { angle: axis === 'alongLayers' ? 90 : 0, spacing: 4 } })
   view
-    .line(
-      [
-        [0, -3],
-        [0, deep + 3],
-      ],
-      'axis',
-    )
+    .line(plumb(-3, deep + 3), 'axis')
     .dimension([-outer, deep], [outer, deep], 'above', undefined, 'Ø')
     .dimension([-inner, 0], [inner, 0], 'below', undefined, 'Ø')
     .dimension([-outer, 0], [-outer, deep], 'left')
     .label([outer, deep / 2], axis === 'alongLayers' ? 'layers along the hole: they split apart' : 'layers across the hole')
   const least = MM * (hole - 10 * HOLES.step)
-  figure.view(view).text(`Six of them: holes of ${plain(2 * inner, 4)} mm and smaller, down to ${plain(least, 4)} mm.`)
-  return figure.rows(
-    length('outer diameter', 2 * outer),
-    length('largest hole', 2 * inner),
-    length('smallest hole', least),
-    length('depth', deep),
-    word('layers', axis === 'alongLayers' ? 'along the hole' : 'across the hole'),
-  )
+  return figure
+    .view(view)
+    .text(`Six of them: holes of ${plain(2 * inner, 4)} mm and smaller, down to ${plain(least, 4)} mm.`)
+    .rows(
+      length('outer diameter', 2 * outer),
+      length('largest hole', 2 * inner),
+      length('smallest hole', least),
+      length('depth', deep),
+      word('layers', axis === 'alongLayers' ? 'along the hole' : 'across the hole'),
+    )
 }
 
 function drum(figure: Figure, bench: LegModel, joint: Joint): Figure {
@@ -136,15 +127,15 @@ function drum(figure: Figure, bench: LegModel, joint: Joint): Figure {
     .label([-radius, -0.7 * radius], 'half a litre of water', { side: 'left' })
     .label([0, -8], 'clamp here')
   const wide = MM * body.length
-  figure
+  return figure
     .view(view)
     .text(`${plain(wide)} mm wide, groove as on the drum (pitch ${plain(MM * body.groovePitch)} mm), cord of ${plain(cord)} mm.`)
-  return figure.rows(
-    length('groove diameter', 2 * radius - cord),
-    length('width', wide),
-    length('groove pitch', MM * body.groovePitch),
-    length('cord', cord),
-  )
+    .rows(
+      length('groove diameter', 2 * radius - cord),
+      length('width', wide),
+      length('groove pitch', MM * body.groovePitch),
+      length('cord', cord),
+    )
 }
 
 function sandwich(figure: Figure, bench: LegModel, group: string): Figure {
@@ -190,14 +181,14 @@ function plate(figure: Figure, bench: LegModel, joint: Joint): Figure {
     .dimension([-width / 2, -height / 2], [-width / 2, height / 2], 'left')
     .label(polar(centre, (MM * mountOuterDiameter) / 2, 0.6), `ring Ø${plain(MM * mountOuterDiameter)}, two power resistors on it`)
     .label(polar(centre, (MM * mountInnerDiameter) / 2, -0.4), `hole Ø${plain(MM * mountInnerDiameter)}`)
-  figure
+  return figure
     .view(view)
     .text(`${plain(MM * thickness)} mm of ${material}, walls and infill of the leg; its sink on the other side, if it has one.`)
-  return figure.rows(
-    length('width', width),
-    length('height', height),
-    length('thickness', MM * thickness),
-    length('outer diameter of the ring', MM * mountOuterDiameter),
-    length('inner diameter of the ring', MM * mountInnerDiameter),
-  )
+    .rows(
+      length('width', width),
+      length('height', height),
+      length('thickness', MM * thickness),
+      length('outer diameter of the ring', MM * mountOuterDiameter),
+      length('inner diameter of the ring', MM * mountInnerDiameter),
+    )
 }

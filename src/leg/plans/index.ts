@@ -1,6 +1,7 @@
 /** Sheets for the builder as well as the verdict: designs side by side, the assembly plan, the control sheet, the plan for the test stand. */
 
-export { type AssemblyOptions, assemblyPlan } from './assembly.js'
+export { assemblyPlan } from './assembly.js'
+export type { AssemblyOptions } from './assembly-options.js'
 export type { AssemblyPlan } from './assembly-plan.js'
 export { assemblyText } from './assembly-text.js'
 export type { Assumed } from './bench.js'

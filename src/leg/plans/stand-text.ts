@@ -1,6 +1,6 @@
 import { significant } from '../../units/index.js'
 import { hasPrints } from '../printed.js'
-import { code, heading, led, type Page, picture, points, subheading, text } from '../report/blocks.js'
+import { type Block, code, heading, led, type Page, picture, points, subheading, text } from '../report/blocks.js'
 import { checkWords } from '../report/content.js'
 import { markdownPage } from '../report/markdown-blocks.js'
 import { benchLeg } from './bench.js'
@@ -24,35 +24,7 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
       text(
         'Information: the sum of the changes of the reserves near their limit (natural logarithms) while the field runs through its range.',
       ),
-      table(
-        'Measurements and predictions',
-        [
-          '',
-          'measurement',
-          'compare',
-          'predicted',
-          'band',
-          'corrects',
-          'information',
-          'hands on',
-          'over after',
-          'information per hour',
-          'most sensitive check',
-        ],
-        measurements.map((one, i) => [
-          i + 1,
-          one.what,
-          one.predictedIs,
-          endless(one.predicted),
-          one.band.map(endless).join(' to '),
-          one.corrects ?? 'nothing: compare only',
-          significant(one.information, 2),
-          one.handsOn,
-          one.elapsed,
-          significant(one.informationPerHour, 2),
-          one.moves === undefined ? '' : checkWords(one.moves),
-        ]),
-      ),
+      measurementTable(measurements),
       heading('How'),
       ...measurements.flatMap((one, i) => [
         subheading(`${i + 1}. ${one.what}`),
@@ -75,4 +47,25 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
       ]),
     ],
   }
+}
+
+const measurementTable = (measurements: StandPlan['measurements']): Block => {
+  const effort = ['information', 'hands on', 'over after', 'information per hour', 'most sensitive check']
+  return table(
+    'Measurements and predictions',
+    ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', ...effort],
+    measurements.map((one, i) => [
+      i + 1,
+      one.what,
+      one.predictedIs,
+      endless(one.predicted),
+      one.band.map(endless).join(' to '),
+      one.corrects ?? 'nothing: compare only',
+      significant(one.information, 2),
+      one.handsOn,
+      one.elapsed,
+      significant(one.informationPerHour, 2),
+      one.moves === undefined ? '' : checkWords(one.moves),
+    ]),
+  )
 }

@@ -5,6 +5,7 @@ import { SECOND_STAGE, type ThroughBelt } from '../second-stage.js'
 import { beltMass, shareOfTension } from '../workshop-lines.js'
 import { kilograms } from './assembly-steps.js'
 import { type BeltSetting, beltSetting } from './belt-setting.js'
+import { beltItem, pulleyItem } from './belt-work.js'
 import { byRule, force, length } from './bench.js'
 import type { DriveWork } from './drive-work-plan.js'
 import { phrase, shown } from './sheet-units.js'
@@ -83,22 +84,8 @@ const sizesOf = (
   { what: 'force that presses the upper link together at rest', value: shown(force(s.axisForce)) },
 ]
 
-function partsOf({ belt }: BeltSetting, { hipTeeth, kneeTeeth, material }: ThroughBelt) {
-  const pitch = length(belt.pitch)
-  const pulley = (teeth: number, where: string) => ({
-    item: 'pulley',
-    size: phrase`${teeth} teeth of ${pitch}, for ${length(belt.width)}`,
-    quantity: '1',
-    remark: `belt of the upper link, ${where}: bought, or made of ${material}`,
-  })
-  return [
-    {
-      item: 'tooth belt',
-      size: phrase`${belt.teeth} teeth of ${pitch}, ${length(belt.width)} wide`,
-      quantity: '2',
-      remark: 'along the upper link: closed, the same profile as its pulleys; one spare',
-    },
-    pulley(hipTeeth, 'on the hip axis'),
-    pulley(kneeTeeth, 'on the lower link'),
-  ]
-}
+const partsOf = ({ belt }: BeltSetting, { hipTeeth, kneeTeeth, material }: ThroughBelt) => [
+  beltItem(belt, 'along the upper link: closed, the same profile as its pulleys; one spare'),
+  pulleyItem(belt, hipTeeth, `belt of the upper link, on the hip axis: bought, or made of ${material}`),
+  pulleyItem(belt, kneeTeeth, `belt of the upper link, on the lower link: bought, or made of ${material}`),
+]

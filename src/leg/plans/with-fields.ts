@@ -93,17 +93,21 @@ function scaled(leg: Leg, to: string, value: unknown, factor: number | undefined
 }
 
 const under = (path: string, section: string) => path.startsWith(`${section}.`) || path.startsWith(`${section}[`)
-const stepsOf = (path: string) => path.replaceAll(/\[(\d+)\]/g, '.$1').split('.')
+const stepsOf = (path: string) => path.replaceAll(/\[(\d+)\]/g, '.$1').split('.') as [string, ...string[]]
 const isRecord = (at: unknown): at is object => typeof at === 'object' && at !== null && !(at instanceof Quantity)
 
+/** Whether a step leads into something: a field of a record, or an item of a list or the place after its last. */
+const leadsInto = (at: unknown, step: string): boolean =>
+  step !== '' &&
+  step !== '__proto__' &&
+  (at === undefined || isRecord(at)) &&
+  (!Array.isArray(at) || (/^\d+$/.test(step) && Number(step) <= at.length))
+
 /** A copy with a value put at a place; nothing where the place cannot be reached. */
-function put(at: unknown, steps: readonly string[], value: unknown): unknown {
-  const [step, ...rest] = steps as [string, ...string[]]
-  if (step === '' || step === '__proto__') return undefined
-  if (at !== undefined && !isRecord(at)) return undefined
-  if (Array.isArray(at) && !(/^\d+$/.test(step) && Number(step) <= at.length)) return undefined
-  const inner = at === undefined || !Object.hasOwn(at, step) ? undefined : (at as Record<string, unknown>)[step]
-  const next = rest.length === 0 ? value : put(inner, rest, value)
+function put(at: unknown, [step, ...rest]: readonly [string, ...string[]], value: unknown): unknown {
+  if (!leadsInto(at, step)) return undefined
+  const inner = at === undefined || !Object.hasOwn(at as object, step) ? undefined : (at as Record<string, unknown>)[step]
+  const next = rest.length === 0 ? value : put(inner, rest as [string, ...string[]], value)
   if (rest.length > 0 && next === undefined) return undefined
   if (Array.isArray(at)) return at.with(Math.min(Number(step), at.length - 1), next).concat(Number(step) === at.length ? [next] : [])
   const { [step]: _, ...others } = (at ?? {}) as Record<string, unknown>

@@ -1,8 +1,8 @@
 import type { Kind } from '../../units/index.js'
 import { Quantity } from '../../units/index.js'
-import type { LegStock } from './document.js'
 import { plainGoals } from './goals.js'
 import { startOf } from './start.js'
+import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** A wish with what is taken from its lists. */

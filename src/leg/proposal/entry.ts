@@ -1,5 +1,5 @@
-import type { LegStock } from './document.js'
 import type { Judge, Judged } from './judge.js'
+import type { LegStock } from './stock.js'
 
 /** A stock with its judge and the best leg found of it. */
 export interface Entry {

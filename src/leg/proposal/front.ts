@@ -1,6 +1,6 @@
-import type { LegStock } from './document.js'
 import type { LegGoals } from './goals.js'
 import type { Judged } from './judge.js'
+import type { LegStock } from './stock.js'
 
 /** A leg that meets the wish, with what it is good for. */
 export interface Known {

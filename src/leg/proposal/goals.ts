@@ -3,8 +3,10 @@ import { type LegCalculation, placeOf } from '../calculation.js'
 import { LOAD_CASES } from '../cases/events.js'
 import { JOINTS } from '../numbers.js'
 import { heat } from '../parts/motors/heat.js'
-import { densityOf, type LegStock, motorMass, PINS, pulleys, SINK } from './document.js'
+import { motorMass } from './document.js'
+import { densityOf, PINS, pulleys, SINK } from './document-parts.js'
 import type { LegSizes } from './sizes.js'
+import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** What a leg is good for: each to be small but the reserve. */

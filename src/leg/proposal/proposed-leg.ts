@@ -2,11 +2,12 @@ import { assess } from '../assess/assess.js'
 import type { Leg } from '../document/describe.js'
 import type { LegSpecification } from '../document/fields.js'
 import type { Assessment } from '../result.js'
-import { type LegStock, legDocument, PROPOSAL_CASES } from './document.js'
+import { legDocument, PROPOSAL_CASES } from './document.js'
 import type { Known } from './front.js'
 import type { LegGoals } from './goals.js'
 import { Judge } from './judge.js'
 import type { LegSizes } from './sizes.js'
+import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** A leg that was proposed: its document, the verdict on it, what it is good for and what bound it. */

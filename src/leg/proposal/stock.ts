@@ -1,6 +1,18 @@
 import { braidAxialRigidity, cordFibre, type FibreName } from '../../capstan/index.js'
 import type { LegWishData } from './wish-fields.js'
 
+/** What is taken from the builder's lists for one leg. */
+export interface LegStock {
+  /** Name of the motor in the wish. */
+  readonly motor: string
+  /** Name of the cord in the wish. */
+  readonly cord: string
+  /** Polymer of links, plate and bosses, and that of the drums. */
+  readonly frame: string
+  /** Polymer of the drums. */
+  readonly drum: string
+}
+
 /** Share of the filament's strength that a braid realises, and the angle of its strands: the middle of what rope practice has. */
 const REALISATION = 0.65
 const BRAID_ANGLE = (20 * Math.PI) / 180
