@@ -37,13 +37,13 @@ export interface CordDriveState {
   readonly compliance?: LoopCompliance | undefined
 }
 
-/** Compliance of a drive beside that of its cord, m/N. */
+/** Compliance of a drive besides that of its cord, m/N. */
 export interface LoopCompliance {
   /** Cord length that each branch gains per newton by which the sum of the two tensions rises: the centres come closer. */
   readonly sum: number
   /** Cord length that the taut branch gains, and the slack one loses, per newton of the difference of the two tensions. */
   readonly difference: number
-  /** Cord length that the taut branch gains per newton of its own tension, beside the stretch of its cord: a tensioner in that span. */
+  /** Cord length that the taut branch gains per newton of its own tension, besides the stretch of its cord: a tensioner in that span. */
   readonly tautSpan: number
   /** The same of the slack branch. */
   readonly slackSpan: number

@@ -41,7 +41,7 @@ export interface TravelResult {
   readonly end: TravelEnd
   /**
    * Judged on the last cycle. `elementStays`: some cord element rests on the pinion throughout, so that the registry settles.
-   * `everyElementPasses`: the pinion travel exceeds the wrap. `between`: the wrap would hold the travel but not the slip arcs beside it.
+   * `everyElementPasses`: the pinion travel exceeds the wrap. `between`: the wrap would hold the travel but not the slip arcs as well.
    */
   readonly regime: 'elementStays' | 'between' | 'everyElementPasses'
   /** Highest tension in the last cycle. */

@@ -170,7 +170,7 @@ function checkGrooves(x: Read, groovePitch: number, issues: Issue[]): void {
     })
 }
 
-/** Compliance beside that of the cord, for torque in the positive direction; `undefined` for a rigid frame without a tensioner. */
+/** Compliance besides that of the cord, for torque in the positive direction; `undefined` for a rigid frame without a tensioner. */
 export function complianceOf(x: Read): LoopCompliance | undefined {
   const { frameStiffness: frame, tensioner } = x
   if (frame === undefined && tensioner === undefined) return undefined

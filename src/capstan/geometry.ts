@@ -32,7 +32,7 @@ export const reductionRatio = /* @__PURE__ */ formula('capstan.reductionRatio', 
 export const pulleyGeometry = /* @__PURE__ */ formula('capstan.pulleyGeometry', {
   inputs: {
     ...PULLEYS,
-    /** Full turns of cord on the pinion beside the part turn between the spans. */
+    /** Full turns of cord on the pinion besides the part turn between the spans. */
     pinionTurns: { kind: 'count', min: 0, default: 0 },
   },
   output: {

@@ -109,7 +109,7 @@ export const HOLD = {
 
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
 
-/** Compliance of the loop beside that of the cord. */
+/** Compliance of the loop besides that of the cord. */
 export const LOOP_COMPLIANCE = {
   /** Compliance of frame, bearings and tensioner, from `frameCompliance` and `tensionerCompliance`. Default: rigid. */
   compliance: {

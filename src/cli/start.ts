@@ -5,7 +5,7 @@ import { EXIT, type Exit, type Terminal } from './terminal.js'
 
 const verb = 'start'
 
-/** Writes the invented example leg as a document to edit, with the schema beside it, so that editors complete its fields. */
+/** Writes the invented example leg as a document to edit, and the schema next to it, from which editors complete its fields. */
 export async function start(terminal: Terminal, args: readonly string[]): Promise<Exit> {
   const given = argumentsOf(verb, args, { force: { type: 'boolean' } })
   const file = onlyWord(verb, given, 'the file to write, such as leg.yaml')

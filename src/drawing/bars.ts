@@ -31,7 +31,7 @@ export interface BarRule {
   readonly at: number
   readonly name: string
   readonly line?: LineClass
-  /** Where it stands at each bar. Default: the same place at all. */
+  /** Its place at each bar. Default: the same place at all. */
   readonly each?: readonly number[]
 }
 
@@ -62,7 +62,7 @@ export function barBlock({ bars, from = 0, to, rules = [] }: Bars, top: number):
   return { items, height: bottom - top + 4 }
 }
 
-/** Pieces of a rule: it is interrupted where the name of a bar stands. */
+/** Pieces of a rule: it is interrupted where the name of a bar is. */
 function rulePieces(
   { at: place, each }: BarRule,
   bars: readonly Bar[],

@@ -14,11 +14,11 @@ export interface Dimension {
 /** Distance of one dimension line from the next. */
 export const BAND = 17
 const HEAD = 7
-/** Arrows stand outside where they would meet. */
+/** Arrows are outside where they would meet. */
 const NARROW = 22
 const OFF = 2
 const BEYOND = 4
-/** Letters stand this far off their dimension line. */
+/** Letters are this far from their dimension line. */
 const LIFT = 3
 
 const acrossPage = ({ side }: Dimension) => side === 'above' || side === 'below'

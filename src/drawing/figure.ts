@@ -17,7 +17,7 @@ export type Row = readonly [name: string, value: string, unit: string, source: s
 const INNER = PAGE_WIDTH - 2 * MARGIN
 const SPACE = 8
 
-/** What a drawing says in words. */
+/** The words of a drawing. */
 export interface FigureWords {
   readonly id: string
   readonly title: string
@@ -63,7 +63,7 @@ export class Figure {
     })
   }
 
-  /** Sentences of the description and results as lines of small text, the last that a drawing says: a page that has them beside it leaves them out. */
+  /** Sentences of the description and results as lines of small text, the last words of a drawing: a page that has them beside it leaves them out. */
   results(lines: readonly string[]): this {
     const items: Item[] = []
     let height = 0

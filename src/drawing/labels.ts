@@ -17,7 +17,7 @@ export interface Label {
 }
 
 const GAP = 3
-/** Height of the letters above the line that they stand on. */
+/** Height of the letters above their base line. */
 export const ASCENT = 10.5
 const CENTRE = 4
 

@@ -3,7 +3,7 @@ import { distance, type Point } from './geometry.js'
 /** Steps in a unit of the page: lines end on a tenth of a unit, a fortieth of a millimetre on paper. */
 const GRID = 10
 
-/** A number of tenths as it stands in a path: `0.5` is `.5`. */
+/** A number of tenths as it is written in a path: `0.5` is `.5`. */
 const tenths = (n: number): string => String(n / GRID).replace(/^(-?)0\./, '$1.')
 
 /** Lines of fewer points than this are drawn through all of them. */

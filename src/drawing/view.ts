@@ -6,7 +6,7 @@ import { type Fill, type Ink, type Item, type LineClass, SMALL } from './items.j
 import type { Label } from './labels.js'
 import { plain } from './numbers.js'
 
-/** Where a view stands on the page. */
+/** The place of a view on the page. */
 export interface Place {
   /** Units of the page in a millimetre. */
   readonly scale: number

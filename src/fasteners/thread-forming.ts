@@ -29,7 +29,7 @@ function pullOut(typical: '3.41 kN' | '3.83 kN' | '4.78 kN') {
  * A screw that forms its own thread in plastic: pull-out force, stripping torque and the torque to set.
  *
  * Measure the forming torque on your own boss: it depends on the hole, the plastic and the screw. A hole of 0.8 diameters and two diameters of engagement
- * are a start. Each time such a screw is driven anew it forms a little more, so use an insert where the joint is opened often.
+ * are a start. Each time such a screw is driven again it forms a little more, so use an insert where the joint is opened often.
  */
 export const threadFormingScrew = /* @__PURE__ */ formula('fasteners.threadFormingScrew', {
   inputs: {

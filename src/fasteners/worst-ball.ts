@@ -9,7 +9,7 @@ const RADIAL = 4.37
  * Force on the worst ball of a single deep-groove bearing under a radial load, an axial load and a cocking moment together, and the radial load alone
  * that would load a ball as much.
  *
- * A single deep-groove bearing takes a moment by a few balls at a flat angle: a rod a few millimetres beside its plane loads a ball like several rods
+ * A single deep-groove bearing takes a moment by a few balls at a flat angle: a rod a few millimetres from its plane loads a ball like several rods
  * in its plane. Compare the equivalent radial load with the static rating, divided by the safety for the duty.
  */
 export const worstBallLoad = /* @__PURE__ */ formula('fasteners.worstBallLoad', {

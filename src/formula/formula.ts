@@ -125,7 +125,7 @@ function answer(id: string, kernel: (x: unknown) => unknown, x: unknown): unknow
   } catch (error) {
     const { name, message } = error as Error
     if (name !== 'NumericError' && name !== 'RangeError') throw error
-    // A routine explains itself; what the engine says of its own numbers helps nobody.
+    // A routine explains itself; what the engine reports of its own numbers helps nobody.
     const reason = name === 'NumericError' ? ` (${message})` : ''
     throw new NoResultError(`${id}: no answer exists for these inputs together${reason}`, { cause: error })
   }
@@ -133,7 +133,7 @@ function answer(id: string, kernel: (x: unknown) => unknown, x: unknown): unknow
 
 type Requires = Readonly<Record<string, { readonly accepts: string; readonly holds: (x: unknown) => boolean }>>
 
-/** Inputs that are each acceptable but cannot stand together, as issues. */
+/** Inputs that are each acceptable but contradict each other, as issues. */
 function impossibleIn(requires: Requires, x: unknown, given: unknown, issues: Issue[]): void {
   for (const [path, { accepts, holds }] of Object.entries(requires)) {
     if (holds(x)) continue

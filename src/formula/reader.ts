@@ -40,7 +40,7 @@ export function reader(input: Input): Reader {
     : inner
 }
 
-/** Reads a value that stands alone. Throws an `InputError` where it cannot be. */
+/** Reads a single value. Throws an `InputError` where it cannot be. */
 function readAlone(where: string, inner: Reader, given: unknown): unknown {
   const issues: Issue[] = []
   const value = inner(given, 'it', issues)
@@ -123,7 +123,7 @@ function curveReader([from, to]: readonly [Kind, Kind]): Reader {
     if (typeof si === 'function') return si
     return (x: number) => {
       const y: unknown = given(new Quantity(x, from))
-      // A curve may end: what that means is for the formula to say.
+      // A curve may end: the formula decides what that means.
       return typeof y === 'number' && !Number.isFinite(y) ? y : readAlone(`a value of the curve ${path}`, value, y)
     }
   }

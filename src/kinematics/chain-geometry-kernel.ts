@@ -133,7 +133,7 @@ export class ChainGeometryKernel {
     }
   }
 
-  /** Columns of the Jacobian for the point of the last body whose place stands at `point` in the frames; −1 for the base's origin. */
+  /** Columns of the Jacobian for the point of the last body whose place is at `point` in the frames; −1 for the base's origin. */
   protected columnsInto(out: Float64Array, offset: number, point: number): void {
     const n = this.joints
     const { frames, sliding, travel } = this

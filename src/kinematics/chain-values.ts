@@ -30,7 +30,7 @@ export const INVERSE = {
 
 /**
  * A pose to be reached. `restarts` is how many searches start from drawn joint values besides the one from `seed`. Default: 0, so that the answer is a
- * local one; eight and more searches tell the nearest pose from a local stop, and find the different solutions.
+ * local one; eight and more searches separate the nearest pose from a local stop, and find the different solutions.
  */
 export interface InverseTarget extends Given<typeof INVERSE> {
   /** Where the first search starts; brought within the limits. */

@@ -26,7 +26,7 @@ const SPECIFICATION = {
  * - `fourBar`: a crank on the hip axis, a coupler and a rocker on the shank, with its fixed pivots on the thigh. Angles are taken from the direction
  *   hip to knee, right-handed about +y; `crankAngleAtStraightKnee` need only be near enough to choose between the two ways to assemble.
  *
- * `motorOn` says what the knee's motor is bolted to: the body (then the drum's angle adds to the hip's), or the thigh (as always with `motorAtKnee`).
+ * `motorOn` is what the knee's motor is bolted to: the body (then the drum's angle adds to the hip's), or the thigh (as always with `motorAtKnee`).
  */
 export interface CouplingSpecification extends Given<typeof SPECIFICATION> {}
 

@@ -38,7 +38,7 @@ export function rockerFromCrankInto(
 }
 
 /**
- * Crank and coupler directions from the rocker's, and the direction of the rocker's pin from the crank's pivot (3 numbers); `side` says on which side of
+ * Crank and coupler directions from the rocker's, and the direction of the rocker's pin from the crank's pivot (3 numbers); `side` is the side of
  * that line the crank lies. The crank's direction is the line's, in (−π, π], plus the angle between them, not wrapped. SI numbers.
  * Returns whether the linkage assembles; where it does not, nothing is written.
  */

@@ -60,7 +60,7 @@ export class FourBarKnee {
   /** The crank's turn from where it is with the knee straight. */
   travel(knee: number): number {
     if (!this.solve(knee)) return Number.NaN
-    // The pin's direction turns by less than half a turn from where it was, or from where the rocker turns it: that tells whole turns apart.
+    // The pin's direction turns by less than half a turn from where it was, or from where the rocker turns it: so whole turns can be counted.
     const { ground, rocker } = this.given
     const pinTurn = wrapNear(this.pose[2]! - this.pinZero, rocker < ground ? 0 : knee)
     return this.pose[0]! - this.pose[2]! - (this.crankZero - this.pinZero) + pinTurn

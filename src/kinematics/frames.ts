@@ -56,7 +56,7 @@ export function alignZ(x: number, y: number, z: number): number[] {
   return [ax, y * az - z * ay, x, ay, z * ax - x * az, y, az, x * ay - y * ax, z, 0, 0, 0]
 }
 
-/** A link's ten numbers (mass, centre of mass, inertia about it) as seen from a frame in which the link's own frame stands at `frame`. */
+/** A link's ten numbers (mass, centre of mass, inertia about it) as seen from a frame in which the link's own frame is at `frame`. */
 export function linkIn(frame: FrameSi, link: LinkSi): number[] {
   const [m, cx, cy, cz, xx, yy, zz, xy, xz, yz] = link
   const centre = [0, 1, 2].map((i) => frame[3 * i]! * cx + frame[3 * i + 1]! * cy + frame[3 * i + 2]! * cz + frame[9 + i]!)

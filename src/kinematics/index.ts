@@ -2,7 +2,7 @@
  * Legs and chains: position of the foot, demand on each motor, and error of the foot.
  *
  * Conventions, everywhere in this module:
- * - Frame: x forward, y left, z up. A leg's frame stands on the axis of its sideways hip.
+ * - Frame: x forward, y left, z up. A leg's frame is on the axis of its sideways hip.
  * - Angles are right-handed: sideways hip (abduction) about +x, hip and knee about +y. All are zero with the leg straight down, so that a positive hip angle swings
  *   the foot backward, and a positive knee angle folds the shank backward (the knee points forward).
  * - The hip offset is signed: positive for a leg whose plane is left of the axis of its sideways hip.

@@ -19,7 +19,7 @@ export interface LegBranch extends PerJoint<Quantity<'angle'>> {
 /** Relative to the leg's size: where two branches are closer than this they are one. */
 const MEETING = 1e-9
 
-/** All ways to reach a point, those that meet given once; the kernel's status says why there is none. */
+/** All ways to reach a point, those that meet given once; the status of the kernel is the reason where there is none. */
 export function legBranches(
   leg: LegGeometryKernel,
   limits: LimitsSi,

@@ -25,7 +25,7 @@ export class LegDynamicsKernel extends LegTorqueKernel {
     links: readonly [hip: LinkSi, upper: LinkSi, lower: LinkSi],
     /** Acceleration of free fall in the leg's frame: (0, 0, −9.80665) on level ground. */
     gravity: ArrayLike<number>,
-    /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
+    /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip is uncoupled. */
     rotorInertia?: ArrayLike<number>,
   ) {
     super(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia)

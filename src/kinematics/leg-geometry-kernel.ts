@@ -1,4 +1,4 @@
-/** Status of the inverse: the foot is at the point. Every other status says why not. */
+/** Status of the inverse: the foot is at the point. Every other status is the reason why not. */
 export const REACHED = 0
 /** The foot would have to be further from the hip than the straight leg. */
 export const TOO_FAR = 1

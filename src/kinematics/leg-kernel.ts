@@ -156,7 +156,7 @@ export class LegKernel extends LegGeometryKernel {
     return miss
   }
 
-  /** J⁻¹ v of the vector that stands at `at` of `v`, in closed form; `v` may be `out`. */
+  /** J⁻¹ v of the vector that starts at `at` of `v`, in closed form; `v` may be `out`. */
   private throughInverseInto(out: Float64Array, offset: number, q: ArrayLike<number>, v: ArrayLike<number>, at: number): void {
     const { hipOffset: d, upperLink: l1, lowerLink: l2 } = this
     const q2 = q[1]!

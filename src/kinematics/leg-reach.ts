@@ -3,7 +3,7 @@ import type { LegBranch } from './leg-branches.js'
 import type { LegJoint } from './leg-specification.js'
 import type { PerJoint, Vector3 } from './vectors.js'
 
-/** A joint that stands at one of its limits. */
+/** A joint at one of its limits. */
 export interface ActiveLimit {
   readonly joint: LegJoint
   readonly end: 'lowest' | 'highest'
@@ -29,7 +29,7 @@ export interface Unreachable {
   readonly miss: Quantity<'length'>
   /** Joint angles that put the foot at the nearest point. */
   readonly angles: PerJoint<Quantity<'angle'>>
-  /** Joints that stand at a limit there. */
+  /** Joints at a limit there. */
   readonly activeLimits: readonly ActiveLimit[]
   /** The target is on the sideways hip's axis: other directions around the axis are as near. */
   readonly directionArbitrary: boolean

@@ -14,7 +14,7 @@ export interface AtSingularity {
 export const SINGULARITIES: readonly Singularity[] = ['none', 'kneeStraight', 'kneeFolded', 'footLevelWithHip']
 export const list = (x: PerJoint<number>): [number, number, number] => [x.sidewaysHip, x.hip, x.knee]
 
-/** Nearer to a singular pose than this, rates and forces are more than fifty times those of a well bent leg and say so. */
+/** Nearer to a singular pose than this, rates and forces are more than fifty times those of a well bent leg and carry a note. */
 const NEAR = 0.02
 
 /** A note on rates or forces near a singular pose. */

@@ -32,7 +32,7 @@ export class LegTorqueKernel {
     links: readonly [hip: LinkSi, upper: LinkSi, lower: LinkSi],
     /** Acceleration of free fall in the leg's frame: (0, 0, −9.81) on level ground. */
     gravity: ArrayLike<number>,
-    /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip stands alone. */
+    /** Rotor inertia seen by the joints as a symmetric matrix of sideways hip, hip and knee, row-major; the sideways hip is uncoupled. */
     rotorInertia: ArrayLike<number> = NO_ROTORS,
   ) {
     this.d = hipOffset

@@ -112,7 +112,7 @@ export const shaftMagnetErrorBound = /* @__PURE__ */ formula('kinematics.shaftMa
   }),
 })
 
-/** Error once per turn by a field that is fixed in space: a motor beside, its cables, the earth. */
+/** Error once per turn by a field that is fixed in space: a motor next to it, its cables, the earth. */
 export const strayFieldError = /* @__PURE__ */ formula('kinematics.strayFieldError', {
   inputs: {
     /** Stray field in the plane of the sensor. */

@@ -65,7 +65,7 @@ export const sidewaysHipTorque = /* @__PURE__ */ formula('kinematics.sidewaysHip
     swing: 'torque',
     /** Part of a moment of inertia that changes while the leg swings. */
     changing: 'torque',
-    /** Part of masses that hip and knee accelerate along the leg beside the axis. */
+    /** Part of masses that hip and knee accelerate along the leg next to the axis. */
     beside: 'torque',
     /** Moment of inertia about the axis. */
     inertia: 'momentOfInertia',

@@ -9,7 +9,7 @@ const pushes = /* @__PURE__ */ new Uint8Array(MOST_FEET)
 const corners = /* @__PURE__ */ new Int32Array(2 * MOST_FEET)
 const order = /* @__PURE__ */ new Int32Array(MOST_FEET)
 
-/** The feet that stand at one moment, and the part of the weight on each. It is filled anew for every moment of a stride. */
+/** The feet that stand at one moment, and the part of the weight on each. It is filled again for every moment of a stride. */
 export class StandingFeet {
   count = 0
   readonly x: Float64Array = numbers()
@@ -67,7 +67,7 @@ export class StandingFeet {
     return false
   }
 
-  /** Shares that lie on a plane over the feet that push, a + b x + c y, and balance weight and moments; false where these feet stand in one line. */
+  /** Shares that lie on a plane over the feet that push, a + b x + c y, and balance weight and moments; false where these feet are in one line. */
   #onPlane(n: number, atX: number, atY: number): boolean {
     const { x, y, shares, count } = this
     let mx = 0

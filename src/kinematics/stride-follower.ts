@@ -10,7 +10,7 @@ import { withinTurns } from './leg-limits.js'
 /** Force of the ground on the foot, N, at a part of the stance (0 touch-down, 1 lift-off), for a foot at a place in the leg's frame: writes x, y, z. */
 export type GroundReactionSi = (out: Float64Array, stancePhase: number, foot: Float64Array) => void
 
-/** Torque of springs beside the drives, N m, on the joints at given angles (rad): writes sideways hip, hip, knee. Positive the way the angle grows. */
+/** Torque of springs in parallel with the drives, N m, on the joints at given angles (rad): writes sideways hip, hip, knee. Positive the way the angle grows. */
 export type ParallelTorqueSi = (out: Float64Array, jointAngles: Float64Array) => void
 
 /** Where along the stride a leg cannot follow. */
@@ -31,7 +31,7 @@ export interface StrideInputs {
   readonly dynamics?: LegDynamicsKernel | undefined
   readonly coupling: DriveCoupling
   readonly groundReaction: GroundReactionSi
-  /** Springs beside the drives: the drums hold what they do not. Default: none. */
+  /** Springs in parallel with the drives: the drums hold what they do not. Default: none. */
   readonly parallelTorque?: ParallelTorqueSi | undefined
 }
 
@@ -51,11 +51,11 @@ export const ROW_VECTORS = [
   'actuatorTorque',
 ] as const
 
-/** Where a vector stands in a row. */
+/** The place of a vector in a row. */
 export const at = (name: (typeof ROW_VECTORS)[number]): number => 3 + 3 * ROW_VECTORS.indexOf(name)
 /** Places of time, weight and stance in a row. */
 export const [TIME, WEIGHT, STANCE] = [0, 1, 2] as const
-/** Length of a row; what is watched stands behind. */
+/** Length of a row; the watched values follow. */
 export const ROW_LENGTH = 3 + 3 * ROW_VECTORS.length
 
 /** Quantities whose peaks are to be met: writes them behind a row. */
@@ -67,7 +67,7 @@ export interface Watch {
 /** Follows a foot path with a leg: all that holds at one moment, as a row of numbers. */
 export class StrideFollower {
   private readonly row: Float64Array
-  /** Torques that the drives hold at the joints, and those that springs beside them bear. */
+  /** Torques that the drives hold at the joints, and those that springs in parallel bear. */
   private readonly held = new Float64Array(3)
   private readonly borne = new Float64Array(3)
   private readonly vectors: { readonly [K in (typeof ROW_VECTORS)[number]]: Float64Array }
@@ -125,7 +125,7 @@ export class StrideFollower {
     return row.slice()
   }
 
-  /** Joint torques less those of springs beside the drives. */
+  /** Joint torques less those of springs in parallel with the drives. */
   private heldBeside(parallelTorque: ParallelTorqueSi, q: Float64Array, torque: Float64Array): Float64Array {
     const { held, borne } = this
     borne.fill(0)
@@ -135,7 +135,7 @@ export class StrideFollower {
   }
 }
 
-/** Sets rates to zero that are rounding of the largest: their sign would tell whether a reduction drives or is driven. */
+/** Sets rates to zero that are rounding of the largest: their sign would decide whether a reduction drives or is driven. */
 function withoutRounding(rates: Float64Array): void {
   const least = 1e-13 * Math.max(Math.abs(rates[0]!), Math.abs(rates[1]!), Math.abs(rates[2]!))
   for (let j = 0; j < 3; j++) if (Math.abs(rates[j]!) < least) rates[j] = 0

@@ -23,7 +23,7 @@ const LOAD = {
   /** Force along the direction of travel: none, or so that the whole force passes through the hip. Default none. */
   foreAft: { oneOf: ['none', 'throughHip'], default: 'none' },
 } as const satisfies Inputs
-/** The inputs that say how a leg walks. @internal */
+/** The inputs for how a leg walks. @internal */
 export const STRIDE = {
   /** Force of the ground from the weight that the leg carries. Give this or `groundReactionSi`. */
   load: { fields: LOAD, optional: true },
@@ -45,7 +45,7 @@ export interface StrideParts {
   readonly coupling?: DriveCoupling
   /** Force of the ground in place of `load`, on plain SI numbers. */
   readonly groundReactionSi?: GroundReactionSi
-  /** Torques of springs beside the drives, on plain SI numbers: drums and motors hold what the springs do not. Default: no springs. */
+  /** Torques of springs in parallel with the drives, on plain SI numbers: drums and motors hold what the springs do not. Default: no springs. */
   readonly parallelTorqueSi?: ParallelTorqueSi
 }
 

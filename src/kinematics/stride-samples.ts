@@ -161,7 +161,7 @@ function topsOf(rows: Rows, values: Float64Array): number[] {
     const left = values[i - 1]!
     const right = values[i + 1]!
     if (here < left || here < right) continue
-    // The ends of the phase stand half a cell from their neighbours: slopes on either side, at the middles of unequal steps.
+    // The ends of the phase are half a cell from their neighbours: slopes on either side, at the middles of unequal steps.
     const time = rows[i]![TIME]!
     const [before, after] = [time - rows[i - 1]![TIME]!, rows[i + 1]![TIME]! - time]
     const [rise, fall] = [(here - left) / before, (here - right) / after]

@@ -8,7 +8,7 @@ type Numbers = ArrayLike<number>
 
 /**
  * Writes the indices of the convex hull's corners, counter-clockwise, and returns how many they are (A. M. Andrew's monotone chain, 1979). Fewer than
- * three where the points stand in one line. `corners` holds two for each point, `order` one.
+ * three where the points are in one line. `corners` holds two for each point, `order` one.
  */
 export function hullInto(corners: Int32Array, order: Int32Array, x: Numbers, y: Numbers, count: number): number {
   let least = 0

@@ -3,7 +3,7 @@ import { GAITS } from './gait-phases.js'
 import { DUTY_FACTOR } from './robot-inputs.js'
 import { StandingFeet } from './springy-feet.js'
 
-/** Parts of the stance that `walkingShares` tells apart. */
+/** Parts of the stance that `walkingShares` distinguishes. */
 export const STANCE_PARTS = 12
 /** How far before and after the end of a part of the stance the feet are looked at, as part of a stride. */
 const BESIDE = 1e-13

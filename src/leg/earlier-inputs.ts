@@ -29,7 +29,7 @@ function sure(input: Input): Input {
   return { ...rest, optional: true } as Input
 }
 
-/** Puts an input at a path, beside what is there. */
+/** Puts an input at a path, and keeps what is there. */
 function put(inputs: Inputs, [step, ...rest]: readonly string[], input: Input): Inputs {
   const name = step as string
   const at = inputs[name]

@@ -6,7 +6,7 @@ import { type SpringLaw, springTorqueAt } from './parts/springs/law.js'
 import { springLaw } from './parts/springs/values.js'
 import { calculationFor } from './what-if.js'
 
-/** The spring beside the drive of a joint; absent where there is none. */
+/** The spring in parallel with the drive of a joint; absent where there is none. */
 export function springLawOf(leg: LegModel, joint: Joint): SpringLaw | undefined {
   const calculation = calculationFor(leg)
   return calculation.get(springLaw, calculation.instances.implied(placeOf(calculation, { joint })) as never)

@@ -1,6 +1,6 @@
 import type { LegNumbers } from './leg-numbers.js'
 
-/** The second stage of a knee that belt or cord drives through the hip: one more drive beside those of the joints, from the pulley on the hip axis to the knee. */
+/** The second stage of a knee that belt or cord drives through the hip: one more drive besides those of the joints, from the pulley on the hip axis to the knee. */
 export const SECOND_STAGE = 'throughHip'
 
 /** Where the document holds the drive of a joint, or the second stage of the knee. */

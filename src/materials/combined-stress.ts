@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 
 /**
- * One stress that stands for tension or bending together with shear, to compare with the strength in the direction of the tension.
+ * One stress that is equivalent to tension or bending together with shear, to compare with the strength in the direction of the tension.
  *
  * For a print lying flat the strength is that along the layers, for one standing upright that across them; the shear strength is that between layers in both.
  * A metal has 0.577 of its yield strength in shear, and the result is then the stress of von Mises.

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 
 /**
- * Number of load cycles a printed part stands, from its normalised S-N line: the inverse of `fatigueFactor`.
+ * Number of load cycles a printed part withstands, from its normalised S-N line: the inverse of `fatigueFactor`.
  * Stress is divided by the static strength of the same print, direction and temperature, on which the lines of prints collapse.
  */
 export const printLife = /* @__PURE__ */ formula('materials.printLife', {

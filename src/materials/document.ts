@@ -36,7 +36,7 @@ const NAMES = Object.keys(PROPERTY_KINDS) as PropertyName[]
 const isText = (x: unknown): x is string => typeof x === 'string' && x !== ''
 const areTexts = (x: unknown) => Array.isArray(x) && x.every((item) => typeof item === 'string')
 
-/** The fields of a document beside its properties: what each must be, and whether it may be absent. */
+/** The fields of a document besides its properties: what each must be, and whether it may be absent. */
 const HEAD: Readonly<Record<string, { readonly holds: (x: unknown) => boolean; readonly accepts: string; readonly optional?: true }>> = {
   name: { holds: isText, accepts: 'must be text' },
   title: { holds: isText, accepts: 'must be text' },

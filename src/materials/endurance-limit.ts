@@ -23,7 +23,7 @@ const warmShare = (kelvin: number) => {
 
 /**
  * Endurance limit of a steel part: that of a polished specimen times the Marin factors for surface, size, loading, temperature and reliability.
- * Below it a part of steel stands any number of reversals. Stress concentration is not in it: multiply the stress by it.
+ * Below it a part of steel withstands any number of reversals. Stress concentration is not in it: multiply the stress by it.
  */
 export const partEnduranceLimit = /* @__PURE__ */ formula('materials.partEnduranceLimit', {
   inputs: {

@@ -124,7 +124,7 @@ export const fastenerZone = /* @__PURE__ */ formula('materials.fastenerZone', {
     lineWidth: { kind: 'length', above: 0 },
     /** Density of the infill around over that of the solid; 1 where the zone is set solid. */
     relativeDensity: { kind: 'ratio', min: 0, max: 1 },
-    /** Diameter that must be solid: twice the hole unless the fastener's maker says otherwise. */
+    /** Diameter that must be solid: twice the hole unless the maker of the fastener states otherwise. */
     neededDiameter: { kind: 'length', above: 0, optional: true },
   },
   output: {

@@ -71,7 +71,7 @@ export const reversedStress = /* @__PURE__ */ formula('materials.reversedStress'
 })
 
 /**
- * Number of fully reversed cycles a steel part stands, on the line between a thousand and a million cycles.
+ * Number of fully reversed cycles a steel part withstands, on the line between a thousand and a million cycles.
  * At or below the endurance limit the number is infinite and `state` is `endless`.
  */
 export const steelLife = /* @__PURE__ */ formula('materials.steelLife', {

@@ -72,7 +72,7 @@ export function modulusNotes(material: Material, load: Load, usable: boolean, tr
   if (!usable) say(`${material.name} has no stiffness to count on at this temperature`)
   if (['metal', 'magnet'].includes(material.family) || !usable) return notes
   timeNotes(material, load, say)
-  // Where the data at 23 °C are of a glass, they say nothing of the rubber above the transition.
+  // Where the data at 23 °C are of a glass, they do not describe the rubber above the transition.
   const dry = material.glassTransitionTemperature?.si ?? 0
   if (material.activationEnergy !== undefined && transition !== undefined && dry > ROOM && load.temperature > transition)
     say('above the glass transition: the shift of time by Arrhenius is outside its range')

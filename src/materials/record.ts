@@ -46,7 +46,7 @@ export interface MaterialHead {
   readonly modulusCurve?: TemperatureCurve
   /** Longest time under load, in hours, of the creep tests that the creep values rest on; results beyond it carry a note. */
   readonly creepTestedHours?: number
-  /** Warnings that belong beside every use. */
+  /** Warnings that apply to every use. */
   readonly remarks?: readonly string[]
   /** Values of one's own that lie far outside the range of the material they replace; every result carries them as notes. */
   readonly doubts?: readonly string[]

@@ -109,7 +109,7 @@ export interface ShiftReading {
 
 /**
  * The activation energy of time shifts measured below the glass transition, by regression of ln a on 1/T through the reference.
- * Throws an `InputError` for fewer than two readings, and for a reading at the reference, which says nothing.
+ * Throws an `InputError` for fewer than two readings, and for a reading at the reference, which holds no information.
  */
 export function fitActivationEnergy(
   readings: readonly ShiftReading[],

@@ -6,7 +6,7 @@ import type { Material } from './record.js'
 export interface ServiceVerdict {
   /** `ok` below the range of the lowest limit, `marginal` within it, `fail` above it, `unknown` where no limit is in the table. */
   readonly verdict: 'ok' | 'marginal' | 'fail' | 'unknown'
-  /** The sentence that says why. */
+  /** The reason in a sentence. */
   readonly reason: string
   /** The limit that governs, with its range; absent when unknown. */
   readonly limit?: Property<'temperature'>

@@ -37,7 +37,7 @@ export interface StiffnessParts {
   readonly activation: Property<'activationEnergy'> | undefined
 }
 
-/** A glass keeps its stiffness while its strength falls: only where its transition is not known does the curve of strength stand in. */
+/** A glass keeps its stiffness while its strength falls: only where its transition is not known is the curve of strength used instead. */
 const isGlass = ({ family, glassTransitionTemperature }: Material) => family === 'amorphous' && glassTransitionTemperature !== undefined
 
 /** The curve of stiffness over temperature, if one applies. */

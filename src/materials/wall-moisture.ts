@@ -34,7 +34,7 @@ export interface WallMoisture {
 
 /**
  * What a damp climate does to a dry printed wall after a time: water by Fick's law, and from its mean the loss of stiffness and strength and the growth.
- * The wet skin is ahead of the mean: a bent wall is weaker than this says until the water has spread. Throws an `InputError` for a climate that cannot be and for a
+ * The wet skin is ahead of the mean: a bent wall is weaker than this result until the water has spread. Throws an `InputError` for a climate that cannot be and for a
  * property the table lacks.
  */
 export function wallMoistureUptake(material: Material, climate: Climate): WallMoisture {

@@ -124,7 +124,7 @@ function part(samples: Samples, i: number): Crossing[] {
   return Number.isFinite(fb) ? atEdge(samples, b, fb, a) : []
 }
 
-/** A root beside the edge of the function's domain, or at it. */
+/** A root next to the edge of the function's domain, or at it. */
 function atEdge({ f, noise }: Samples, inside: number, fInside: number, outside: number): Crossing[] {
   const edge = edgeOf((x) => Number.isFinite(f(x)), inside, outside)
   if (edge === inside) return []

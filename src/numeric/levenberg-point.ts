@@ -123,7 +123,7 @@ export class FitPoint {
   }
 
   /**
-   * True when what the free parameters could still remove from the residuals vanishes beside the residuals: the cosine of each column with them
+   * True when what the free parameters could still remove from the residuals vanishes compared with the residuals: the cosine of each column with them
    * is nil, or (Bates & Watts' relative offset) the tangent plane's share of the residuals is.
    */
   settled(tolerance = 1e-12): boolean {

@@ -51,7 +51,7 @@ export class FitState extends FitPoint {
     return Float64Array.from({ length: m }, (_, i) => free.reduce((sum, j, c) => sum + jacobian[i * n + j]! * v[c]!, 0))
   }
 
-  /** Adds half the geodesic acceleration to the step `v`; true when it is too large beside the step. */
+  /** Adds half the geodesic acceleration to the step `v`; true when it is too large compared with the step. */
   private bend(factor: Float64Array, v: Float64Array): boolean {
     const { n, m, free, p, trial, jacobian, residuals, scale } = this
     const k = free.length

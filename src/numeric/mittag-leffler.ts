@@ -6,7 +6,7 @@ import { gamma, lnGamma, reciprocalGamma } from './gamma.js'
  *
  * E_{1,1} is the exponential; with α below 1 it is the relaxation and creep of a fractional (spring-pot) model, E_α(−(t/τ)^α).
  * Relative error about 1e-14 for z above −1. Below it about 1e-13, plus an absolute 5e-14/(1 + |z|), which shows only where the
- * function is small beside 1/|z|: near its zeros (β < α), or for α close to 1 and very negative z.
+ * function is small compared with 1/|z|: near its zeros (β < α), or for α close to 1 and very negative z.
  *
  * @throws NumericError `outOfRange` for α, β outside their ranges, a z that is not finite, or a value too large for a number.
  *

@@ -23,7 +23,7 @@ export function calibrate(
   measured: {
     /** Settled temperatures by node. */
     readonly steady?: SteadyReading
-    /** A logged heating or cooling course, with the losses that the network has. */
+    /** A logged heating or cooling curve, with the losses that the network has. */
     readonly log?: TemperatureLog
   },
   options: {

@@ -8,7 +8,7 @@ import type { RemedyRow } from './remedies.js'
 
 const celsius = (kelvin: number) => Number((kelvin - 273.15).toFixed(3))
 
-/** Temperatures against time with the parts' limits, of a course or of a duty's cycle. */
+/** Temperatures against time with the parts' limits, of a transient or of a duty's cycle. */
 export function temperatureChart(
   course: {
     /** Times, s. */

@@ -1,9 +1,9 @@
 import type { OdeSolution } from '../numeric/index.js'
 
-/** A quantity followed along a course besides the nodes, calculated from their temperatures. */
+/** A quantity followed along a transient besides the nodes, calculated from their temperatures. */
 export type Probe = (y: ArrayLike<number>) => number
 
-/** Extremes of each node, then of each probe, over a course: true ones of the interpolant, not those of the steps. */
+/** Extremes of each node, then of each probe, over a transient: true ones of the interpolant, not those of the steps. */
 export interface Extremes {
   readonly highest: Float64Array
   readonly highestAt: Float64Array
@@ -16,7 +16,7 @@ export interface Extremes {
 export const GAUSS = [0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)] as const
 export const WEIGHT = [5 / 18, 8 / 18, 5 / 18] as const
 
-/** Extremes and integrals of a course. */
+/** Extremes and integrals of a transient. */
 export function extremesOf(solution: OdeSolution, probes: readonly Probe[] = []): Extremes {
   const { size, t } = solution
   const count = size + probes.length

@@ -44,7 +44,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     backEmf: 'backEmfConstant',
     /** Resistance from the winding to the air. */
     resistanceToAir: 'thermalResistance',
-    /** States that the course took. */
+    /** States that the transient took. */
     states: 'count',
     /** Whether it ended below the end of the laws. */
     state: { oneOf: ['finished', 'runaway'] },

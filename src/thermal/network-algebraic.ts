@@ -1,7 +1,7 @@
 import { luFactor, luSolve, type OdeSolution } from '../numeric/index.js'
 import { imbalance, type NetworkNumbers, slopes } from './network-numbers.js'
 
-/** Nodes by whether they store heat. Those that do not follow the others at once: the heat into them is zero at every instant. */
+/** Nodes by whether they store heat. Those without capacity follow the others at once: the net heat into them is zero at every instant. */
 export interface Storage {
   readonly storing: readonly number[]
   readonly still: readonly number[]
@@ -17,8 +17,8 @@ const SETTLED = 1e-9
 const ROUNDS = 60
 
 /**
- * Makes the function that sets the nodes without capacity to the temperatures at which no heat is left over in them, by Newton's method from where they
- * are. A node that finds no balance, because its own loss runs away, is set just above the ceiling, where a course is broken off.
+ * Makes the function that sets the nodes without capacity to the temperatures at which their net heat is zero, by Newton's method from where they
+ * are. A node that finds no balance, because its own loss runs away, is set just above the ceiling, where a transient is stopped.
  */
 export function settler(n: NetworkNumbers, { still }: Storage): (T: Float64Array) => void {
   const size = n.names.length
@@ -35,7 +35,7 @@ export function settler(n: NetworkNumbers, { still }: Storage): (T: Float64Array
       for (let j = 0; j < count; j++) matrix[i * count + j] = -slope[still[i]! * size + still[j]!]!
     }
     if (luFactor(matrix, count, pivots) === 0) return Number.NaN
-    // A watt more in every still node must warm each of them: otherwise their balance is one that they would run away from.
+    // A watt more in every node without capacity must warm each of them; otherwise their balance is unstable.
     watt.fill(1)
     luSolve(matrix, count, pivots, watt)
     if (!watt.every((warms) => warms > 0)) return Number.NaN
@@ -71,7 +71,7 @@ export function storedSlopes(n: NetworkNumbers, { storing, still }: Storage, T: 
   const out = new Float64Array(rows * rows)
   const follows = new Float64Array(gone)
   for (let k = 0; k < rows; k++) {
-    // How the still nodes follow the storing one.
+    // Change of the nodes without capacity with that of the storing one.
     for (let i = 0; i < gone; i++) follows[i] = -slope[still[i]! * size + storing[k]!]!
     luSolve(matrix, gone, pivots, follows)
     for (let i = 0; i < rows; i++) {
@@ -83,7 +83,7 @@ export function storedSlopes(n: NetworkNumbers, { storing, still }: Storage, T: 
   return out
 }
 
-/** A solved course of the storing nodes as a course of all nodes. */
+/** A solved transient of the storing nodes as a transient of all nodes. */
 export function withStill(n: NetworkNumbers, storage: Storage, course: OdeSolution): OdeSolution {
   const { storing, still } = storage
   if (still.length === 0) return course

@@ -3,7 +3,7 @@ import { GAUSS, WEIGHT } from './course-extremes.js'
 import { settler, storageOf, storedSlopes, withStill } from './network-algebraic.js'
 import { flowOf, imbalance, lossAt, type NetworkNumbers } from './network-numbers.js'
 
-/** A limit watched during a course, in kelvin: of a node, or of any weighted sum of nodes (weights adding to one). */
+/** A limit watched during a transient, in kelvin: of a node, or of any weighted sum of nodes (weights adding to one). */
 export interface Watch {
   readonly of: (y: ArrayLike<number>) => number
   readonly limit: number
@@ -17,7 +17,7 @@ export interface CourseNumbers {
   readonly state: 'finished' | 'runaway' | 'limit'
 }
 
-/** Part of the duration that is kept of a course that cannot begin. */
+/** Part of the duration that is kept of a transient that cannot begin. */
 const AT_ONCE = 1e-9
 
 /** Follows a network from given temperatures. Stops at a runaway, and at the first limit if required. */
@@ -81,7 +81,7 @@ const hottestOf = (y: Float64Array, size: number): number => {
   return most
 }
 
-/** Where the heat of a course went, joules. Found by Gauss's rule over the course, so that its closing tests the solver. */
+/** Where the heat of a transient went, joules. Found by Gauss's rule over the transient, so that its closing tests the solver. */
 export function ledgerOf(n: NetworkNumbers, solution: OdeSolution): { released: number; given: number; stored: number } {
   const size = n.names.length
   const T = new Float64Array(size + n.fixed.length)

@@ -18,7 +18,7 @@ export type Scatter = In<'ratio'> | Readonly<Record<string, In<'ratio'>>>
 
 /** One part of a network that has one temperature. */
 export interface NetworkNode {
-  /** Heat capacity. In a course in time a node without one follows its neighbours at once, with a note; a duty needs that of every node. */
+  /** Heat capacity. In a transient a node without one follows its neighbours at once, with a note; a duty needs that of every node. */
   readonly capacity?: In<'heatCapacity'> | undefined
   /** Relative half-width of the 95 % band of the heat capacity. Default 0. */
   readonly capacityScatter?: In<'ratio'> | undefined

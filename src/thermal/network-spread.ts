@@ -49,7 +49,7 @@ export function bandsAt(n: NetworkNumbers, T: Float64Array): Float64Array {
   return Float64Array.from(n.names, (_, i) => halfWidth(shifts, (shift) => shift[i]!))
 }
 
-/** What each cause has shifted at the times of a course: for each time, rows of kelvin by cause. */
+/** What each cause has shifted at the times of a transient: for each time, rows of kelvin by cause. */
 export interface CourseShifts {
   readonly times: Float64Array
   readonly rows: readonly (readonly Float64Array[])[]
@@ -58,10 +58,10 @@ export interface CourseShifts {
 const GAMMA = 1 - Math.SQRT1_2
 
 /**
- * Follows the first-order shifts of every cause along a solved course, from given ones (none at a known start). Rows beyond the causes are shifts without a
+ * Follows the first-order shifts of every cause along a solved transient, from given ones (none at a known start). Rows beyond the causes are shifts without a
  * cause of their own, such as of the start temperatures.
  *
- * Two-stage, second-order, L-stable steps (Alexander 1977) on the course's own times: good to a percent of the band. A node without heat capacity follows
+ * Two-stage, second-order, L-stable steps (Alexander 1977) on the transient's own times: good to a percent of the band. A node without heat capacity follows
  * within the first step.
  */
 export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: readonly Float64Array[]): CourseShifts {
@@ -125,7 +125,7 @@ export function courseShifts(n: NetworkNumbers, solution: OdeSolution, start: re
 const REACH = 0.3
 
 /**
- * Ends of the steps of the shifts: those of the course, and more between them. A course that lies still has long steps, in which the shifts may still grow: they are
+ * Ends of the steps of the shifts: those of the transient, and more between them. A transient that lies still has long steps, in which the shifts may still grow: they are
  * followed in steps that lengthen as the time does.
  */
 function* stepEnds(times: Float64Array, quickest: number): Generator<number> {
@@ -141,7 +141,7 @@ function* stepEnds(times: Float64Array, quickest: number): Generator<number> {
 /** No shift yet of any cause. */
 export const unshifted = (n: NetworkNumbers): Float64Array[] => n.spreads.map(() => new Float64Array(n.names.length))
 
-/** Shifts at any time of a course, on straight lines between its steps. */
+/** Shifts at any time of a transient, on straight lines between its steps. */
 export function shiftsAt({ times, rows }: CourseShifts, time: number): Float64Array[] {
   let low = 0
   let high = times.length - 1

@@ -14,7 +14,7 @@ import { uncertain, uncertainTemperature } from './uncertain.js'
 /** Start temperatures: one for all nodes, or by node. */
 export type Start = Readonly<Record<string, In<'temperature'>>> | In<'temperature'>
 
-/** The course to follow. */
+/** The transient to follow. */
 export interface TransientRequest {
   readonly duration: In<'time'>
   /** Default the warmest fixed temperature. A node without heat capacity starts at its balance with the others, whatever is given. */
@@ -23,9 +23,9 @@ export interface TransientRequest {
   readonly limits?: Readonly<Record<string, In<'temperature'>>>
 }
 
-/** The course of temperature in time. Bands are calculated at first use. */
+/** Temperatures over time. Bands are calculated at first use. */
 export interface Transient {
-  /** `finished`; or `runaway` where a node passed the ceiling and the course was broken off there. */
+  /** `finished`; or `runaway` where a node passed the ceiling and the transient was stopped there. */
   readonly state: 'finished' | 'runaway'
   /** Temperatures at a time, with their 95 % bands. Throws a `NumericError` outside the interval. */
   at(time: In<'time'>): Readonly<Record<string, Property<'temperature'>>>
@@ -76,7 +76,7 @@ export function readWatch(n: NetworkNumbers, limits: Readonly<Record<string, In<
 /** Highest temperatures of the nodes, fixed ones behind them. @internal */
 export const withFixed = (n: NetworkNumbers, y: Float64Array): Float64Array => Float64Array.from([...y, ...n.fixed])
 
-/** Shifts at a time of a course; worked out when they are first needed. */
+/** Shifts at a time of a transient; worked out when they are first needed. */
 function shiftsOf(n: NetworkNumbers, solution: OdeSolution): (time: number) => Float64Array[] {
   let known: ReturnType<typeof courseShifts> | undefined
   return (time) => {
@@ -85,7 +85,7 @@ function shiftsOf(n: NetworkNumbers, solution: OdeSolution): (time: number) => F
   }
 }
 
-/** The course of a network. @internal */
+/** The transient of a network. @internal */
 export function transientOf(n: NetworkNumbers, course: TransientRequest): Transient {
   requireKeys('thermal.network', 'request', course, ['duration', 'initial', 'limits'])
   const issues: Issue[] = []

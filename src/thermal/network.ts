@@ -50,7 +50,7 @@ export interface Network {
   readonly links: readonly string[]
   /** The stable steady state, by heat balance in watts; a runaway is an answer. */
   steady(): SteadyTemperatures
-  /** The course from given temperatures over a time, with limits to watch. Without `initial` it starts from the warmest fixed temperature. */
+  /** The transient from given temperatures over a time, with limits to watch. Without `initial` it starts from the warmest fixed temperature. */
   transient(course: TransientRequest): Transient
   /** The same network with other losses: nodes not named keep theirs. */
   withLosses(losses: Readonly<Record<string, Loss>>): Network
@@ -75,7 +75,7 @@ export function network(
   nodes: Readonly<Record<string, NetworkNode>>,
   links: readonly NetworkLink[],
   options: {
-    /** A balance or course above this counts as a runaway. Default 3000 K: say less where a law of loss ends earlier. */
+    /** A balance or transient above this counts as a runaway. Default 3000 K: say less where a law of loss ends earlier. */
     readonly ceiling?: In<'temperature'>
   } = {},
 ): Network {

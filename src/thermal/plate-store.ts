@@ -7,7 +7,7 @@ const SLOW = 0.3
 const QUICK = 3
 
 /**
- * What a plate takes up from a motor that warms for a time: a heat capacity behind a conductance, beside the way to the air.
+ * What a plate takes up from a motor that warms for a time: a heat capacity behind a conductance, in parallel with the path to the air.
  *
  * A printed plate takes heat only as deep as it has come: the shorter the time, the less of the plate counts. Capacity and conductance answer as the whole
  * plate does for temperatures that grow ten times slower to three times faster than the time.

@@ -28,7 +28,7 @@ const ARRIVED = 0.01
 export function reach(n: NetworkNumbers, start: Float64Array, watch: readonly Watch[], steady: SteadyNumbers = steadyNumbers(n)): Reach {
   const first = watch.findIndex(({ of, limit }) => of(start) >= limit)
   if (first >= 0) return { time: 0, which: first, y: start }
-  // From a hot start a limit may be passed even below it at rest, by heat that arrives from a hotter neighbour: follow the course until nothing changes.
+  // From a hot start a limit may be passed even below it at rest, by heat that arrives from a hotter neighbour: follow the transient until nothing changes.
   const settles = steady.state === 'steady' && watch.every(({ of, limit }) => of(steady.T) < limit)
   let y = start
   let clock = 0

@@ -4,7 +4,7 @@ import { siOf, unknownNode } from './network-losses.js'
 import type { NetworkNumbers, Spread } from './network-numbers.js'
 import { readInitial, type Start, withoutCapacity } from './network-transient.js'
 
-/** A logged course: times from the start and temperatures of the nodes that carry a sensor. */
+/** A logged curve: times from the start and temperatures of the nodes that carry a sensor. */
 export interface TemperatureLog {
   /** Times from the start of the log, rising. */
   readonly times: readonly In<'time'>[]

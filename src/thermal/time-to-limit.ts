@@ -19,7 +19,7 @@ export interface TimeToLimit {
 /**
  * Time from given temperatures until the first of several limits is reached; infinite when none ever is.
  *
- * The ends of its band follow the course with all causes of scatter together at their 95 % end, in the direction that counts: the high end is infinite where the limit may
+ * The ends of its band follow the transient with all causes of scatter together at their 95 % end, in the direction that counts: the high end is infinite where the limit may
  * never be reached.
  */
 export function timeToLimit(network: Network, limits: Readonly<Record<string, In<'temperature'>>>, initial?: Start): TimeToLimit {

@@ -1,6 +1,6 @@
 /** One thing wrong with an input. */
 export interface Issue {
-  /** Where it stands, such as `outer.modulus` or `loads[2]`. */
+  /** Where it is, such as `outer.modulus` or `loads[2]`. */
   readonly path: string
   /** The value that was given, as text cut to a readable length. */
   readonly given: string
@@ -28,7 +28,7 @@ export class InputError extends Error {
 
   constructor(where: string, issues: readonly Issue[], options?: ErrorOptions) {
     super(message(where, issues), options)
-    // Not enumerable: Node would print them again below the message, which says the same.
+    // Not enumerable: Node would print them again below the message, which is the same.
     Object.defineProperties(this, { where: { value: where }, issues: { value: issues } })
   }
 
@@ -52,7 +52,7 @@ function sentence({ path, given, accepts, line, column }: Issue): string {
 
 const LONGEST_PATH = 200
 
-/** A name that somebody made too long; the end of a path says which field it is. */
+/** A name that somebody made too long; the end of a path names the field. */
 const cutPath = (path: string) => (path.length > LONGEST_PATH ? `${path.slice(0, LONGEST_SHOWN)}…${path.slice(-LONGEST_SHOWN)}` : path)
 
 /** One issue: where it is, what was given (shown cut to a readable length) and what is accepted there. */

@@ -9,7 +9,7 @@ const TORQUE_CONSTANT = 'N m/A; mN m/A, N cm/A, ozf in/A'
  * the others. A unit's size follows from its name.
  *
  * A kind is nominal: torque and energy share dimensions but not a kind, a temperature is not a difference, and a torque
- * constant says in its kind which current it is per.
+ * constant has in its kind the current that it is per.
  */
 const UNITS = {
   // numbers
@@ -99,7 +99,7 @@ const UNITS = {
   dynamicViscosity: 'Pa s; mPa s',
   volumeFlow: 'L/min; m^3/s, m^3/h',
 
-  // electrical; a phase current says whether it is peak or rms, a torque constant which current it is per
+  // electrical; the kind of a phase current is peak or rms, that of a torque constant has its current
   voltage: 'mV, V; kV',
   current: CURRENT,
   peakPhaseCurrent: CURRENT,

@@ -77,7 +77,7 @@ function readForeign(kind: Kind, given: Foreign): number {
 }
 
 /**
- * Reads a quantity of the given kind and returns its SI number; where it cannot be read or is not finite, adds an issue that says what
+ * Reads a quantity of the given kind and returns its SI number; where it cannot be read or is not finite, adds an issue that lists what
  * is accepted and returns NaN.
  */
 export function readAt(path: string, kind: Kind, given: unknown, issues: Issue[]): number {

@@ -67,7 +67,7 @@ export function contradictions(data: PartlyLeg, given: unknown, earlier: readonl
 /** A value that was read, as the document would write it. */
 const shown = (value: unknown): string => (value instanceof Quantity ? `${value}` : show(value))
 
-/** What version 3 had once may stand in several places now; its slip is one message. */
+/** What version 3 had once may be in several places now; its slip is one message. */
 const eachOnce = (issues: readonly Issue[]): Issue[] => [
   ...new Map(issues.map((issue) => [`${issue.path} ${issue.given} ${issue.accepts}`, issue])).values(),
 ]
@@ -108,7 +108,7 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
   return issueOf(names === undefined ? 'must be a list or a section' : `must be a section with ${names.join(', ')}`)
 }
 
-/** The words that tell the variants of a section apart. */
+/** The words that name the variants of a section. */
 function variantNames(issue: z.core.$ZodIssueInvalidUnion): string[] {
   const options = (issue as { options?: readonly unknown[] }).options
   return Array.isArray(options) ? options.map(String) : []

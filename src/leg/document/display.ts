@@ -18,7 +18,7 @@ function legHtml(leg: Leg): string {
   ].join('\n')
 }
 
-/** Sections that tell one leg from another. Plates, bolts and the rest are in the document. */
+/** Sections by which legs differ. Plates, bolts and the rest are in the document. */
 const SHOWN = ['robot', 'joints', 'links', 'motors', 'cords', 'foot', 'supply'] as const
 
 const openText = ({ defaults }: Leg) => `${defaults.length} values left open and filled in`

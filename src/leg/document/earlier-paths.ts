@@ -56,7 +56,7 @@ const EVENTS = 'loadCases.events'
 const AIRS = 'loadCases.airs'
 const AGES = 'loadCases.ages'
 
-/** Paths of version 3 and where they are now. What stands below a path keeps its name. */
+/** Paths of version 3 and where they are now. Names below a path stay the same. */
 const EARLIER: readonly (readonly [old: string, now: Places])[] = [
   ...JOINTS.flatMap((joint): [string, Places][] => [
     [`drives.${joint}.pinion.wraps`, at(`joints.${joint}.drive.pinion.turns`)],
@@ -152,7 +152,7 @@ export function newPlaces(leg: object, path: string): readonly NewPlace[] | unde
   return now(leg as Named).map((place) => ({ ...place, path: place.path + path.slice(old.length) }))
 }
 
-/** Every path of version 3 with the places it leads to in a leg, sections before what stands in them. */
+/** Every path of version 3 with the places it leads to in a leg, sections before the fields in them. */
 export const earlierPlaces = (leg: object): readonly (readonly [old: string, now: readonly NewPlace[]])[] =>
   EARLIER.filter(([old]) => valueAt(leg, old) === undefined)
     .map(([old, now]) => [old, now(leg as Named)] as const)

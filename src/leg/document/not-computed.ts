@@ -5,7 +5,7 @@ import type { LegData } from './fields.js'
 
 type Report = (path: string, given: unknown, why: string) => void
 
-/** Throws for what a document may say and no check calculates yet: a verdict without it would be unsafe. */
+/** Throws for what a document may contain and no check calculates yet: a verdict without it would be unsafe. */
 export function rejectNotComputed(data: LegData): void {
   const issues: Issue[] = []
   const report: Report = (path, given, why) => issues.push(issue(path, given, `is not calculated yet: ${why}`))
@@ -37,7 +37,7 @@ function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report:
       report(`plates.${name}.bolts`, bolts, 'only the plate of the hip may have bolts of its own')
 }
 
-/** Each motor gives its heat to a plate of its own, which lies beside the joint that it drives. */
+/** Each motor gives its heat to a plate of its own, which is next to the joint that it drives. */
 function mounts({ joints, plates }: LegData, report: Report): void {
   const carried = new Map<string, string>()
   for (const joint of ['sidewaysHip', 'hip', 'knee'] as const) {

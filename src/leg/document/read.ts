@@ -14,7 +14,7 @@ type Place = Pick<Issue, 'line' | 'column'>
 /** A document as it was read. */
 export interface Read {
   readonly data: Record<string, unknown>
-  /** Where a field stands in the text; nothing for an object. */
+  /** Where a field is in the text; nothing for an object. */
   readonly placeOf: (path: string) => Place
 }
 
@@ -61,7 +61,7 @@ function parsed(where: string, text: string): { data: unknown; placeOf: Read['pl
   const slip = slipOfText(text)
   if (slip !== undefined) throw new InputError(where, [slip])
   const lines = new LineCounter()
-  // The parser's own search for keys that stand twice takes a time that grows with the square of their number.
+  // The parser's own search for repeated keys takes a time that grows with the square of their number.
   const document = parseDocument(text, { uniqueKeys: false, prettyErrors: true, logLevel: 'error', lineCounter: lines })
   const unreadable = distinct(document.errors).map(({ linePos, message }) => ({
     path: linePos === undefined ? 'text' : placeText(linePos[0]),
@@ -77,7 +77,7 @@ function parsed(where: string, text: string): { data: unknown; placeOf: Read['pl
   }
 }
 
-/** Where a field stands: the line of its name, or of the nearest section that is there. */
+/** Where a field is: the line of its name, or of the nearest section that is there. */
 function placeIn(document: Document, lines: LineCounter, path: string): Place {
   let at: unknown = document.contents
   let range: number | undefined
@@ -117,7 +117,7 @@ function repeatedKeys(document: Document, lines: LineCounter): Issue[] {
   return issues
 }
 
-/** Errors of different sorts: one slip moves all that follows, and the parser says the same of each line. */
+/** Errors of different sorts: one slip moves all that follows, and the parser reports the same for each line. */
 const distinct = <E extends { readonly message: string }>(errors: readonly E[]): E[] => {
   const seen = new Set<string>()
   return errors.filter(({ message }) => {

@@ -18,7 +18,7 @@ const NAMED: readonly Section[] = [
   'bearings',
 ]
 
-/** Names that stand for nothing, and things that nothing names. */
+/** Names without a thing, and things that no name refers to. */
 export function referenceIssues(data: Readonly<Record<string, unknown>>): Issue[] {
   const references = referencesOf(documentFields, data)
   const unknown = references.flatMap(({ path, to, name, also }): Issue[] => {
@@ -37,7 +37,7 @@ export function referenceIssues(data: Readonly<Record<string, unknown>>): Issue[
     return own
       .filter((name) => !used.has(name))
       .map((name): Issue => {
-        // What is misspelt where it is used is missing there, and idle here: the other message says which name was meant.
+        // What is misspelt where it is used is missing there, and idle here: the other message names what was meant.
         const near = meant(
           name,
           [...used].filter((one) => !own.includes(one)),

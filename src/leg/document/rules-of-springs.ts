@@ -2,7 +2,7 @@ import { millimetres, type PartlyLeg, type Report } from './partly.js'
 
 type Spring = NonNullable<NonNullable<NonNullable<PartlyLeg['joints']>['hip']>['spring']>
 
-/** Contradictions within each spring beside a drive. */
+/** Contradictions within each spring in parallel with a drive. */
 export function springRules({ joints }: PartlyLeg, report: Report): void {
   for (const name of ['hip', 'knee'] as const) {
     const spring = joints?.[name]?.spring

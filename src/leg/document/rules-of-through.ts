@@ -13,7 +13,7 @@ export function jointTravel(data: PartlyLeg, joint: 'sidewaysHip' | 'hip' | 'kne
   return lowest === undefined || highest === undefined ? undefined : highest.si - lowest.si
 }
 
-/** Turns of the pulley on the hip axis for one of the knee, without sign; 1 with a rod, and where the document does not say. */
+/** Turns of the pulley on the hip axis for one of the knee, without sign; 1 with a rod, and where the document does not state it. */
 export function pulleyRatio(data: PartlyLeg): number {
   const through = data.joints?.knee?.through
   if (through?.kind === 'belt') {

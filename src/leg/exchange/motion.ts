@@ -32,7 +32,7 @@ export interface LegMotion {
   readonly coupling: DriveCoupling
   /** The side to which the knee bends, from its limits. */
   readonly kneeBend: 'forward' | 'backward'
-  /** Torques of the springs beside the drives; absent without springs. */
+  /** Torques of the springs in parallel with the drives; absent without springs. */
   readonly parallelTorqueSi?: ParallelTorqueSi
 }
 

@@ -8,7 +8,7 @@ import { documentValue } from './document-value.js'
 const LONGEST_LINE = 110
 
 /**
- * The text of a leg's document in the layout of this library. Text that has it already is returned as it is. An older text is written anew: the comment at its
+ * The text of a leg's document in the layout of this library. Text that has it already is returned as it is. An older text is rewritten: the comment at its
  * head stays, comments inside are lost.
  *
  * Throws an `InputError` for text that cannot be parsed, and for a version that this library does not know.

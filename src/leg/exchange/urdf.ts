@@ -22,12 +22,13 @@ type Drawn = Leg['joints']['hip']['drive']
  * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
  * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
- * Links have the mass, centre and inertia that the load cases take, with motors, plates, sinks and counterweights where they are mounted; the hip link between the two hip axes has no mass there. The torque limit is the largest that the control sheet allows for
- * any time, of every kind of drive; the speed limit is that of the motor without load at the supply's voltage or of the gearbox, friction the drag of the drive. A sideways hip that something else holds has the torque of that and no speed. Springs, give of the
- * drives and rotor inertia have no place in the format.
+ * Links have the mass, centre and inertia of the load cases, with motors, plates, sinks and counterweights where they are mounted; the hip link between the
+ * two hip axes has no mass. The torque limit is the largest that the control sheet allows for any time. The speed limit is the speed of the motor without
+ * load at the voltage of the supply, or that of the gearbox. Friction is the drag of the drive. A sideways hip that is held has its holding torque and no
+ * speed.
  *
- * Both joints turn as in the leg, whatever drives them. The format has no rod and no coupling: of a knee that rod, belt or cord drives from the hip axis, torque and
- * speed are the least over its travel, and the torque that it adds at the hip is not there.
+ * The format cannot describe springs, the compliance of the drives, rotor inertia, rods or couplings. Torque and speed of a knee that is driven from the hip
+ * axis are the lowest over its travel, and the torque that its drive adds at the hip is left out.
  */
 export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { name = 'leg', side = 'left' } = options
@@ -79,8 +80,8 @@ interface Limits {
 }
 
 /**
- * Of a knee that is driven through the hip, what the drum on the hip axis gives over the turns of the drum for one of the knee, where that is least. A gearbox turns no faster
- * than its largest speed.
+ * Torque, speed and friction of a joint. A knee that is driven through the hip has those of the drum on the hip axis, by the turns of the drum for one of
+ * the knee where they are lowest. A gearbox turns no faster than its largest speed.
  */
 function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet, through?: ThroughGeometry): Limits {
   const { signedRatio, friction } = driveNumbers(leg, joint)

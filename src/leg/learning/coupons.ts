@@ -12,7 +12,7 @@ import { LEAST_READINGS } from './used-log.js'
 /** Readings farther than this from what is expected are no such coupon: a ratio, and for a difference of lengths a millimetre. */
 const FAR = 10
 const FAR_LENGTH = 1e-3
-/** Reads the log of a coupon and sets it beside what the leg expects; absent, with a remark, where it cannot be used. */
+/** Reads the log of a coupon and compares it with what the leg expects; absent, with a remark, where it cannot be used. */
 export function couponLog(x: LegNumbers, coupon: CouponOf, text: string, remarks: LogRemark[]): ComparedLog | undefined {
   const { log, id } = coupon
   const read = readLog(log, text, COUPON_COLUMNS[id])
@@ -25,7 +25,7 @@ export function couponLog(x: LegNumbers, coupon: CouponOf, text: string, remarks
   return undefined
 }
 
-/** A coupon's log beside what the leg expects; absent, with a remark, where its numbers cannot be those of such a coupon. */
+/** A coupon's log compared with what the leg expects; absent, with a remark, where its numbers cannot be those of such a coupon. */
 function compareCoupon(x: LegNumbers, coupon: CouponOf, rows: Rows, remarks: LogRemark[]): ComparedLog | undefined {
   const reading = readingOf(x, coupon)
   const values = rows.map(reading.of)

@@ -132,7 +132,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
 const few = (log: string, count: number): LogRemark =>
   ofLog(log, 'few readings', `${count} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`)
 
-/** Fields that come out beside what was expected, near enough to be used: each is named, with the slips that would explain it. */
+/** Fields whose results are outside the expected band, but near enough to be used: each is named, with the slips that would explain it. */
 function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
   const beside = foundIn(fit, [part]).flatMap(({ path, value, interval }) => {
     const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), value, interval)

@@ -89,7 +89,7 @@ export function fitTogether(parts: readonly Part[], from?: Fit, maxIterations = 
 
 /** No model follows readings closer than this share of their range. */
 const CLOSEST = 0.002
-/** How often the scatter is estimated anew. */
+/** How often the scatter is estimated again. */
 const ROUNDS = 4
 /** Scatter that changes by less than this share changes no interval. */
 const SAME = 0.02

@@ -6,7 +6,7 @@ import { legModel } from '../leg-model.js'
 import { legNumbers } from '../numbers.js'
 import type { ReadLog } from './logs.js'
 
-/** A measurement that corrects no field, beside what the corrected leg predicts. */
+/** A measurement that corrects no field, compared with the prediction of the corrected leg. */
 export interface ComparedLog {
   /** Name of the log. */
   readonly log: string

@@ -125,7 +125,7 @@ export function implausible(expected: Expectation, value: number): string | unde
   return undefined
 }
 
-/** What to say of a value that may be, and lies with its whole interval beside what was expected; absent where it touches that. */
+/** Remark on a possible value whose whole interval is outside the expected band; absent where it touches the band. */
 export function unexpected(
   { low, high, typical, plain, text }: Expectation,
   value: number,

@@ -20,7 +20,7 @@ export interface Assumed {
   readonly why: string
 }
 
-/** One drive on the bench, SI: radii and arcs at mid travel, where the two anchors stand opposite the pinion. */
+/** One drive on the bench, SI: radii and arcs at mid travel, where the two anchors are opposite the pinion. */
 export interface BenchDrive {
   readonly joint: DrivenJoint
   readonly pinionRadius: number

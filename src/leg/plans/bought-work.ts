@@ -9,7 +9,7 @@ import type { DriveSize, DriveWork } from './drive-work-plan.js'
 import { phrase, shown } from './sheet-units.js'
 import type { Trouble } from './workshop-checks.js'
 
-/** A pin or shaft beside the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
+/** A pin or shaft next to the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
 const IN_LINE = 5e-5
 
 /** What the output turns on the hip axis, of a knee that is driven from there; absent where it turns its joint. */

@@ -111,7 +111,7 @@ export function hangingTorque(leg: LegModel, joint: DrivenJoint): number {
   const through = throughGeometry(leg.x)
   const [ofHip, ofKnee] = [mostSpringTorque(leg, 'hip'), shank.si + mostSpringTorque(leg, 'knee')]
   if (through === undefined) return joint === 'hip' ? thigh.si + shank.si + ofHip : ofKnee
-  // The drum of the knee holds the shank from the body: the hip's drum is spared as much of it as the ratio says.
+  // The drum of the knee holds the shank from the body: the hip's drum is relieved of it by the ratio.
   return joint === 'hip'
     ? thigh.si + ofHip + ofKnee * through.most((knee) => Math.abs(1 - 1 / through.ratio(knee)))
     : ofKnee * through.most((knee) => Math.abs(1 / through.ratio(knee)))

@@ -73,7 +73,7 @@ export function leastOf(calculation: LegCalculation, comparisons: readonly Compa
 /**
  * The largest torque at which all comparisons pass: with typical values, and with each uncertain value at the end that is unfavourable, for every
  * comparison by itself. A check that fails without any torque is no matter of the current: it is left out and named, at typical values and at the
- * unfavourable ends. `load` imposes a torque, and says why where the state does not converge. The calculation is left at its typical values.
+ * unfavourable ends. `load` imposes a torque, and returns the reason where the state does not converge. The calculation is left at its typical values.
  */
 export function limitOf(
   calculation: LegCalculation,

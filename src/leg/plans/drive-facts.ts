@@ -22,7 +22,7 @@ export interface DriveFacts {
   readonly freePlay: number
   /** The same of the drive from the motor to its drum alone: of a knee that belt or cord drives through the hip, what a stand sees with that taken off. */
   readonly ownFreePlay: number
-  /** Mass of the drive beside its motor; absent where it counts as nothing. */
+  /** Mass of the drive besides its motor; absent where it is not counted. */
   readonly mass: number | undefined
 }
 

@@ -23,7 +23,7 @@ const WIRES = {
 } as const
 const energyText = (x: number) => shown(new Quantity(x, 'energy'))
 
-/** The spring beside the drive of a joint: what to buy, how to measure it and put it on; nothing for a joint without one. @internal */
+/** The spring in parallel with the drive of a joint: what to buy, how to measure it and put it on; nothing for a joint without one. @internal */
 export function springWork(leg: LegModel, joint: Joint): DriveWork[] {
   const { spring } = leg.x.joints[joint]
   if (spring === undefined) return []

@@ -48,11 +48,11 @@ export interface TensionerSetting {
   readonly thread: string
   /** Pretension to set. */
   readonly pretension: Quantity<'force'>
-  /** Where it stands when the slack is just gone. */
+  /** Its place when the slack is just gone. */
   readonly start: Quantity<'length'>
-  /** Where it stands with the pretension on, before the braid beds in. */
+  /** Its place with the pretension on, before the braid beds in. */
   readonly set: Quantity<'length'>
-  /** Where it may stand at the end of its life: bedding, creep and cold taken up too. */
+  /** Its place at the end of its life: bedding, creep and cold taken up too. */
   readonly end: Quantity<'length'>
   /** Travel of the tensioner's screw. */
   readonly travel: Quantity<'length'>

@@ -12,7 +12,7 @@ export interface ThroughGeometry {
   readonly highest: number
   /** Knee angle at which the drum counts as zero with the thigh straight down. */
   readonly zeroKnee: number
-  /** The knee angle at which the drum stands half way between its angles at both limits. */
+  /** The knee angle at which the drum is half way between its angles at both limits. */
   readonly middle: number
   /** Angle of the drum, zero with the thigh straight down and the knee at `zeroKnee`. */
   drum(hip: number, knee: number): number

@@ -56,7 +56,7 @@ function bearerMass({ wish, stock }: Wished): number {
 /** The polymer that bears most heat of those that most printers take. */
 const POLYMER = 'PC'
 
-/** Entries of a wish that may be eased together for what is taken from its lists. Of two ways out the one whose entries stand later is found first. */
+/** Entries of a wish that may be eased together for what is taken from its lists. Of two ways out the one whose entries are later is found first. */
 export const easingsOf = (wished: Wished): Easing[] => [
   ...AT_HAND.flatMap((one) => numberEasing(wished, one)),
   ...(wished.stock.frame === POLYMER && wished.stock.drum === POLYMER ? [] : [otherPolymer(wished.stock, POLYMER)]),

@@ -11,7 +11,7 @@ export interface Aim {
   readonly goal?: Float64Array
 }
 
-/** Beyond this a margin is large, or nothing: its logarithm says no more. */
+/** Beyond this a margin is large, or nothing: its logarithm has no further meaning. */
 const MOST = 8
 /** A check that misses its margin counts with the square of what it lacks; a goal against it with this weight. */
 const GOAL_WEIGHT = 0.01
@@ -38,7 +38,7 @@ export const legsFor = (sides: Sides): number => (sides === 'both' ? 2 : 1) * SI
 
 /**
  * How the checks of a leg follow its sizes near a leg that was judged. The logarithm of each margin counts as linear in steps of the sizes. Most reserves are
- * products of powers. Heat bends many of them, so that a step down may lose what a step up does not win: slopes on both sides tell, for twice as many legs. Every further leg
+ * products of powers. Heat bends many of them, so that a step down may lose what a step up does not win: slopes on both sides show this, for twice as many legs. Every further leg
  * that is judged corrects the slopes.
  */
 export class MarginModel {

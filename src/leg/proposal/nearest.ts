@@ -177,7 +177,7 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
   return { ...refusal, message: sentence(refusal, ended) }
 }
 
-/** What other checks may lack in all, beside the mass, for a leg to be near one that is only too heavy. */
+/** What other checks may lack in all, besides the mass, for a leg to be near one that is only too heavy. */
 const NEARLY = 0.5
 const onlyHeavy = ({ short, deficit }: Judged): boolean =>
   short.some(([key, margin]) => key === LEGS_MASS && deficit + Math.log(margin) < NEARLY)

@@ -17,7 +17,7 @@ export type Lack = (key: string, reserve: number) => number
 
 /** Evaluates legs of several structures: going back to a structure, such as another size of pin, costs what has changed and no new calculation. */
 export class QuickLegs {
-  /** The one used last stands last. */
+  /** The one used last is last. */
   readonly #kept: Kept[] = []
   /** Checks in the order in which they are looked at: what stopped a leg before comes first. */
   #order: string[] = []

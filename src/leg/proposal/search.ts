@@ -80,7 +80,7 @@ function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStrea
   return undefined
 }
 
-/** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone tell. */
+/** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone show that. */
 export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: number, budget: number): Judged {
   const random = randomStream(seed, 1)
   const of = (one: Judged) => goalValue(judge, goal, one)

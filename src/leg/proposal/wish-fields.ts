@@ -20,7 +20,7 @@ const CORD = {
   fibre: { designation: 'fibre' },
   /** Diameter under tension. */
   diameter: { kind: 'length', above: 0, max: '10 mm' },
-  /** Breaking strength, straight and new, as the spool says. */
+  /** Breaking strength, straight and new, as printed on the spool. */
   breakingStrength: { kind: 'force', above: 0 },
   /** Price of a metre. */
   price: { kind: 'count', min: 0 },

@@ -56,7 +56,7 @@ const BEYOND: Readonly<Record<string, string>> = {
 const weakest = ({ x }: LegModel, joint: Joint, own: number | undefined, most: number): string =>
   own === most ? x.joints[joint].drive.kind : (beltOrCordOf(x)?.kind ?? x.joints[joint].drive.kind)
 
-/** Rotors that still rest when the feet touch down: torque of the blow at each drum, beside what a cord bears in the cold, aged. */
+/** Rotors that still rest when the feet touch down: torque of the blow at each drum, next to what a cord bears in the cold, aged. */
 export function robotLandings(leg: LegModel): RobotLanding[] {
   const calculation = calculationFor(leg)
   const toes = toesUnder(leg)

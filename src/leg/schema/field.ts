@@ -87,7 +87,7 @@ export type Field =
       readonly default?: Readonly<Record<string, never>>
       readonly library?: Readonly<Record<string, unknown>>
     })
-  /** Sections that a word tells apart. */
+  /** Variants of a section, by a word. */
   | (Open & { readonly variants: string; readonly of: { readonly [kind: string]: Fields } })
   /** A value that a reader of its own takes, such as a material of one's own. */
   | (Open & { readonly own: 'material' })

@@ -4,7 +4,7 @@ import { acceptedBy, isLeaf, type Leaf, TABLES } from './leaf.js'
 
 type Schema = Record<string, unknown>
 
-/** What a JSON Schema says beside the fields themselves. */
+/** What a JSON Schema holds besides the fields themselves. */
 export interface SchemaTexts {
   /** The meaning of a field by its path, such as `joints.hip.drive<cord>.pretension`; places of lists and names of one's own are `*`. */
   readonly meaning: (path: string) => string | undefined
@@ -12,7 +12,7 @@ export interface SchemaTexts {
   readonly names: (section: string) => readonly string[]
 }
 
-/** The JSON Schema (draft 2020-12) of some fields. Quantities of one kind stand once, under `$defs`. */
+/** The JSON Schema (draft 2020-12) of some fields. Quantities of one kind are defined once, under `$defs`. */
 export function jsonSchemaOf(fields: Fields, texts: SchemaTexts): Schema {
   const definitions: Record<string, Schema> = {}
   const root = objectSchema(fields, '', texts, definitions)

@@ -50,7 +50,7 @@ export function readLeaf(field: Leaf, given: unknown): unknown {
   throw new Rejection(acceptedBy(field))
 }
 
-/** What a leaf accepts, as messages say it. */
+/** What a leaf accepts, in the words of messages. */
 export function acceptedBy(field: Leaf): string {
   if ('integer' in field) return `must be a whole number from ${field.min} to ${field.max}`
   if ('kind' in field) {
@@ -142,7 +142,7 @@ function asQuantity(kind: Kind, given: unknown): Quantity {
 const isWritten = (given: unknown): boolean =>
   typeof given === 'object' && given !== null && !(given instanceof Quantity) && 'value' in given && 'unit' in given && 'kind' in given
 
-/** What an error of the library's readers says is accepted. Other errors are thrown on. */
+/** What is accepted, by an error of the library's readers. Other errors are thrown on. */
 export function messageOf(error: unknown): string {
   if (error instanceof Rejection) return error.message
   if (error instanceof InputError)

@@ -8,7 +8,7 @@ const NAMES = Object.keys(PROPERTY_KINDS)
 
 const made = new WeakMap<object, Material>()
 
-/** The material that an own record stands for; made once for each record. */
+/** The material of an own record; made once for each record. */
 export function materialFrom(record: OwnMaterial): Material {
   let known = made.get(record)
   if (known === undefined) {
@@ -18,7 +18,7 @@ export function materialFrom(record: OwnMaterial): Material {
   return known
 }
 
-/** A record that stands for a material that is already made: what a study puts in for a value of the table. */
+/** A record for a material that is already made: what a study puts in for a value of the table. */
 export function ownRecordOf(material: Material): OwnMaterial {
   const record = { basedOn: material.name } as OwnMaterial
   made.set(record, material)

@@ -1,2 +1,2 @@
-/** A value that is not accepted. The message says what is. */
+/** A value that is not accepted. The message lists what is accepted. */
 export class Rejection extends Error {}

@@ -6,7 +6,7 @@ import { materialFrom } from './own-material.js'
 /** A material as the document names it. */
 type MaterialReference = string
 
-/** The material a name stands for: one of the document's own, or one of the table. */
+/** The material of a name: one of the document's own, or one of the table. */
 export const materialOf = (reference: MaterialReference, own: Readonly<Record<string, OwnMaterial>> = {}): Material => {
   const record = Object.hasOwn(own, reference) ? own[reference] : undefined
   return record === undefined ? ofTable(reference) : materialFrom(record)
@@ -40,7 +40,7 @@ export interface PinSize {
 
 const PIN = /^ISO (8734|2338) (\d+(?:\.\d+)?) mm (m6|h8)$/
 
-/** What a pin's designation says. */
+/** The sizes in a pin's designation. */
 export function pinOf(name: string): PinSize {
   const [, standard, diameter, zone] = PIN.exec(name) as unknown as [string, string, string, 'm6' | 'h8']
   return { diameter: parallelPin.si(diameter).diameter, zone, hardened: standard === '8734' }

@@ -148,7 +148,7 @@ function groupIssues(field: Field, given: unknown, path: string): Issue[] {
   ]
 }
 
-/** What stands at a path: the leaf, or the names of the fields of the section there. */
+/** What is at a path: the leaf, or the names of the fields of the section there. */
 export function placeAt(fields: Fields, given: unknown, path: readonly PropertyKey[]): { leaf?: Leaf; names?: readonly string[] } {
   let field: Field = { section: fields }
   let value = given

@@ -286,7 +286,7 @@ export const plaCf = /* @__PURE__ */ tableMaterial(
   }),
 )
 
-/** Polyamide 6 with short glass fibre, printed from filament; values dry unless the name says conditioned or saturated. */
+/** Polyamide 6 with short glass fibre, printed from filament; values dry unless the name includes conditioned or saturated. */
 export const pa6Gf = /* @__PURE__ */ tableMaterial(
   /* @__PURE__ */ head('PA6-GF', 'polyamide 6 with short glass fibre, dry', {
     aliases: ['glass nylon', 'nylon glass fibre'],

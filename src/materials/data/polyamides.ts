@@ -52,7 +52,7 @@ import {
   TOUGH_STRAIN_LIMIT,
 } from './shared.js'
 
-/** Polyamide 6, printed from filament; values dry unless the name says conditioned or saturated. */
+/** Polyamide 6, printed from filament; values dry unless the name includes conditioned or saturated. */
 export const pa6 = /* @__PURE__ */ tableMaterial(
   {
     name: 'PA6',
