@@ -45,7 +45,7 @@ const RUNS_PER_INPUT = 4
  * The chances of several rare failures at once, and of any of them: for the many checks of one leg, where each run of the formula gives all of them.
  *
  * The first-order method finds likeliest points of failure, from the slopes at the middle and from failed draws of a short subset simulation on the smallest margin. Draws round all of
- * these points, weighted back, give the chances with their intervals (importance sampling from a mixture). `any.reduce` ranks the scatter to reduce first. A point without an answer counts as failed.
+ * these points, weighted back, give the chances with their intervals (importance sampling from a mixture). A rare failure has its own share of them, beside likelier ones. `any.reduce` ranks the scatter to reduce first. A point without an answer counts as failed.
  * A failure that neither the slopes nor the simulation lead to may be missed. `remarks` tells where the two disagree, where draws are few, and which failures were met too seldom to be counted.
  *
  * Source: S.-K. Au, J. L. Beck, *Probab. Eng. Mech.* 16 (2001) 263 (simulation); R. E. Melchers, *Struct. Saf.* 6 (1989) 3 (draws round likeliest points).

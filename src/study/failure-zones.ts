@@ -19,8 +19,8 @@ const LEVEL = { share: 0.05, least: 100 }
 const FEWEST_LEVELS = 3
 /** A failed draw whose weight is this far above the chance lies where the mixture hardly draws. */
 const FAR = 100
-/** Draws of the trial of the mixture, as a share of the runs, and the share of the sum above which one draw counts too much. */
-const TRIAL = { share: 0.1, heavy: 0.05 }
+/** Draws of the trial of the mixture, as a share of the runs, and the shares of the sum of all and of one limit state above which one draw counts too much. */
+const TRIAL = { share: 0.1, heavy: 0.05, heavyAlone: 0.2 }
 const MOST_TRIES = 12
 
 /** A failed draw, the limit state that is farthest behind its limit there, and the weight of the draw. */
@@ -110,15 +110,29 @@ function smallest(g: Float64Array, { at }: Middle): { least: number; state: numb
   return { least, state: shares.indexOf(least) }
 }
 
-/** Failed draws of a mixture that carry too much of the sum of all. */
+/**
+ * Failed draws of a mixture that carry too much of the sum of all. After these come the ones that carry too much of the sum of one limit state, where the draws round the
+ * middle alone reach: a rare failure whose point is missing, beside common ones.
+ */
 function heavy(states: LimitStates, middle: Middle, mixture: Mixture, draws: number, random: RandomStream): Failed[] {
-  const failed: (Failed & { weight: number })[] = []
+  const failed: (Failed & { readonly g: Float64Array; readonly weight: number })[] = []
+  const sums = new Float64Array(states.states)
   for (let d = 0; d < draws; d++) {
     const u = new Float64Array(states.n)
     mixture.draw(random, u)
-    const { least, state } = smallest(states.at(u), middle)
-    if (!(least > 0)) failed.push({ u, state, weight: mixture.weight(u) })
+    const g = states.at(u)
+    const { least, state } = smallest(g, middle)
+    if (least > 0) continue
+    const weight = mixture.weight(u)
+    failed.push({ u, state, g, weight })
+    for (let k = 0; k < sums.length; k++) if (!((g[k] as number) > 0)) (sums[k] as number) += weight
   }
+  failed.sort((a, b) => b.weight - a.weight)
   const sum = failed.reduce((a, { weight }) => a + weight, 0)
-  return failed.filter(({ weight }) => weight > TRIAL.heavy * sum).sort((a, b) => b.weight - a.weight)
+  const alone = failed.flatMap(({ u, g, weight }): Failed[] => {
+    if (weight < mixture.mostWeight / 2) return []
+    const state = sums.findIndex((all, k) => !((g[k] as number) > 0) && weight > TRIAL.heavyAlone * all)
+    return state < 0 ? [] : [{ u, state }]
+  })
+  return [...failed.filter(({ weight }) => weight > TRIAL.heavy * sum), ...alone]
 }

@@ -1,10 +1,10 @@
 import { normalCdf, type RandomStream } from '../numeric/index.js'
-import { alike, type NearPoint } from './near-points.js'
+import { alike, COMMON, type NearPoint } from './near-points.js'
 
 /** Share of the draws that are taken round the middle, so that failures near no point are met as well. */
 const ROUND_THE_MIDDLE = 0.1
-/** A point has at least this weight against the likeliest one. */
-const LEAST_WEIGHT = 0.02
+/** Share of the draws round points that is divided by the chance behind each; the rest is the same for each rare one, which is then met beside common ones. */
+const BY_CHANCE = 0.4
 
 /** Standard normal draws round several centres. Weighted back they count as draws round the middle. */
 export class Mixture {
@@ -14,11 +14,14 @@ export class Mixture {
   /** Round the middle and the points found, of which those that are as good as one count once. */
   constructor(n: number, found: readonly NearPoint[]) {
     const points = found.filter(({ u }, i) => !found.slice(0, i).some((other) => alike(u, other.u)))
-    const likeliest = Math.max(...points.map(({ index }) => normalCdf(-index)), Number.MIN_VALUE)
-    const raw = points.map(({ index }) => Math.max(LEAST_WEIGHT, normalCdf(-index) / likeliest))
-    const sum = raw.reduce((a, b) => a + b, 0)
+    const chances = points.map(({ index }) => Math.max(Number.MIN_VALUE, normalCdf(-index)))
+    const sum = chances.reduce((a, b) => a + b, 0)
+    const rare = points.filter(({ index }) => index >= COMMON).length
+    const byChance = rare === 0 ? 1 : BY_CHANCE
+    const share = ({ index }: NearPoint, i: number) =>
+      (1 - ROUND_THE_MIDDLE) * ((byChance * (chances[i] as number)) / sum + (index >= COMMON ? (1 - byChance) / rare : 0))
     this.#centres = [new Float64Array(n), ...points.map(({ u }) => u)]
-    this.#shares = points.length === 0 ? [1] : [ROUND_THE_MIDDLE, ...raw.map((w) => ((1 - ROUND_THE_MIDDLE) * w) / sum)]
+    this.#shares = points.length === 0 ? [1] : [ROUND_THE_MIDDLE, ...points.map(share)]
   }
 
   /** Puts one draw into `u`. */

@@ -13,17 +13,20 @@ export interface NearPoint {
 }
 
 const STEP = 0.2
-const MOST_FOLLOWED = 10
 const FARTHEST = 6.5
-/** Points of planes this much farther than the nearest one are left out: together they add a thousandth. */
+/** Points as far as this have draws of their own, whatever is nearer: a chance of one in a million. */
+const COUNTED = 4.75
+/** Points this much farther than the nearest one have draws too, where nothing is nearer. */
 const BEHIND = 2.5
+/** Failures nearer than this, likelier than one in nine, are met by any draws: their points are followed last. */
+export const COMMON = 1.2
 const ROUNDS = 8
 /** A point whose distance from the limit is more than this share of that at the middle is no point of failure. */
 const NEAR_THE_LIMIT = 0.2
 
 /**
- * Likely points of the nearest failures. One gradient at the middle gives a plane for each limit state, and the point of each that is nearest. The nearest of these are then
- * followed one by one by the iteration of Hasofer, Lind, Rackwitz and Fiessler, with steps that are cut where they overshoot.
+ * Likely points of the failures. One gradient at the middle gives a plane for each limit state, and the point of each that is nearest. The nearest of the rare ones are then
+ * followed one by one by the iteration of Hasofer, Lind, Rackwitz and Fiessler, with steps that are cut where they overshoot. The others are sought along the slope alone.
  */
 export function nearPoints(states: LimitStates, middle: Middle, most: number): NearPoint[] {
   const { u, at } = middle
@@ -35,21 +38,43 @@ export function nearPoints(states: LimitStates, middle: Middle, most: number): N
   })
     .filter(({ index }) => Number.isFinite(index))
     .sort((a, b) => a.index - b.index)
-  const nearest = planes[0]?.index ?? 0
-  return planes.flatMap(({ k, index, slope }, i): NearPoint[] => {
+  const reach = Math.max(COUNTED, (planes[0]?.index ?? 0) + BEHIND)
+  const common = planes.filter(({ index }) => index < COMMON)
+  return [...planes.slice(common.length), ...common].flatMap(({ k, index, slope }): NearPoint[] => {
     const first = at[k] as number
     if (index >= FARTHEST) {
       const found = beyond(states, k, slope, middle, most)
       return found === undefined ? [] : [found]
     }
-    const affordable = i < MOST_FOLLOWED && states.count.evaluations + states.n <= most
+    const affordable = states.count.evaluations + states.n <= most
     const found = affordable ? followed(states, k, { u, g: first, slope, first }, most) : undefined
     if (found !== undefined) return [found]
-    if (index >= nearest + BEHIND || states.count.evaluations >= 2 * most) return []
-    const plane = slope.map((x) => (-index * x) / Math.hypot(...slope))
-    // Where the limit bends away from the plane, draws there would be wasted.
-    return (states.at(plane)[k] as number) <= NEAR_THE_LIMIT * first ? [{ state: k, u: plane, index, followed: false }] : []
+    if (index >= reach || states.count.evaluations >= 2 * most) return []
+    const point = alongSlope(states, k, index, slope, first)
+    return point === undefined ? [] : [point]
   })
+}
+
+/** Steps of the search along a slope. */
+const SECANTS = 3
+
+/** Where the slope at the middle meets the limit; nothing where the limit bends away from it, and draws there would be wasted. */
+function alongSlope(states: LimitStates, k: number, index: number, slope: Float64Array, first: number): NearPoint | undefined {
+  const size = Math.hypot(...slope)
+  let [t, g, lastT, lastG] = [index, first, 0, first]
+  for (let step = 0; step < SECANTS; step++) {
+    const u = slope.map((x) => (-t * x) / size)
+    g = states.at(u)[k] as number
+    if (!Number.isFinite(g)) return undefined
+    if (Math.abs(g) <= NEAR_THE_LIMIT * 0.25 * Math.abs(first)) return { state: k, u, index: t, followed: false }
+    const next = t - (g * (t - lastT)) / (g - lastG)
+    ;[lastT, lastG] = [t, g]
+    if (!(Math.abs(next) < FARTHEST)) return undefined
+    t = next
+  }
+  return Math.abs(g) <= NEAR_THE_LIMIT * Math.abs(first)
+    ? { state: k, u: slope.map((x) => (-lastT * x) / size), index: lastT, followed: false }
+    : undefined
 }
 
 /** One look along the slope of a plane that seems out of reach: where the limit bends down on the way, the slope at the middle does not tell. */
