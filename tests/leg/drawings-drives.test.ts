@@ -8,6 +8,7 @@ import { gearSetting } from '../../src/leg/plans/gear-setting.js'
 import { outside, overlaps, textBoxes } from '../drawing/boxes.js'
 import { dxfSizes } from '../drawing/dxf-sizes.js'
 import { geared } from './gear-legs.js'
+import { besideLinks } from './rod-bearing-legs.js'
 import { driven } from './sideways-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}-leg-revised.yaml`, import.meta.url), 'utf8'))
@@ -25,6 +26,22 @@ describe('drawings of belts, gears and outputs', () => {
     // Circles of both pulleys, and straight pieces as long as the free span.
     expect(dxf).toMatch(/14\.32/)
     expect(dxf).toMatch(/85\.94/)
+  })
+
+  test('a motor is drawn with what it carries: small pulley or pinion, and nothing where it turns the joint itself', () => {
+    const table = (leg: typeof geared, joint: string) => rows(of(leg, `motor-${joint}`)[0]!)
+    // 18 teeth of 5 mm; 15 teeth of module 0.8 and a tooth's height beyond.
+    expect(Number(table(read('orchard'), 'knee').get('pitch diameter of the small pulley'))).toBeCloseTo((18 * 5) / Math.PI, 2)
+    expect(Number(table(geared, 'knee').get('tip diameter of the pinion'))).toBeCloseTo((15 + 2) * 0.8, 2)
+    const [direct] = of(read('desk'), 'motor-hip')
+    expect(direct!.svg).not.toMatch(/pulley|pinion/)
+  })
+
+  test('a rod on ball bearings shows no pin between two cheeks', () => {
+    const [onBearings, onPins] = [of(besideLinks, 'rod-drive')[0]!, of(read('heath'), 'rod-drive')[0]!]
+    expect(onPins.svg).toContain('between two')
+    expect(onBearings.svg).not.toContain('between two')
+    expect(onBearings.svg).toContain('ball bearings')
   })
 
   test('the tension of each belt falls over a year to the share of the document', () => {

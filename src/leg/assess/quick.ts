@@ -99,10 +99,11 @@ export class QuickLeg {
     return found
   }
 
-  /** The least reserve of one check over the load cases; absent where it does not apply. */
-  reserveOf(x: LegNumbers, key: string): number | undefined {
+  /** The least reserve of one check over the load cases, or over some of them; absent where it does not apply. */
+  reserveOf(x: LegNumbers, key: string, among?: ReadonlySet<CaseId>): number | undefined {
     const calculation = this.load(x)
-    return leastOf(calculation, this.#byKey.get(key) ?? [])
+    const group = this.#byKey.get(key) ?? []
+    return leastOf(calculation, among === undefined ? group : group.filter(({ comparison }) => among.has(comparison.id)))
   }
 
   /**

@@ -14,7 +14,7 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
   const figure = new Figure({
     id: 'leg',
     title: 'Leg in its hardest pose, seen from the robot’s left',
-    answer: `${sign(check)} ${part}: ${check.reserve < 1 ? 'fails' : check.reserve < check.requiredReserve ? 'is nearest to its limit, below its required reserve' : 'is nearest to its limit, and holds'}`,
+    answer: `${sign(check)} ${part}: ${check.reserve < 1 ? 'fails' : check.reserve < check.requiredReserve ? 'nearest to its limit, below its required reserve' : 'nearest to its limit, and holds'}`,
     fails: check.reserve < 1,
   })
   figure.text(`${check.caseTitle}. Forward is to the left.`)

@@ -2,11 +2,10 @@ import { type Drawing, Figure, plain, polar, rectangle, View } from '../../drawi
 import type { Joint } from '../numbers.js'
 import * as motor from '../parts/motors/fields.js'
 import * as plate from '../parts/plates/fields.js'
-import { pinion } from '../parts/transmission/cord/fields.js'
-import { pinionRadius } from '../parts/transmission/cord/radii.js'
 import { boltCircle, drawHoles, holeWords } from './bolt-circle.js'
 import { type Facts, resultSentence } from './facts.js'
-import { hasCordDrive, hasMotor } from './present.js'
+import { onShaft } from './motor-shaft.js'
+import { hasMotor } from './present.js'
 import { answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway', 'controller.heat', 'motor.current']
@@ -33,9 +32,8 @@ export const motorSizes = (facts: Facts, joint: Joint) => {
     sinkWidth: hasSink ? optional(facts.get(plate.sink.width, at)) : undefined,
     sinkHeight: hasSink ? optional(facts.get(plate.sink.height, at)) : undefined,
     sinkMaterial: hasSink ? facts.named('material', plate.sink.material, at) : undefined,
-    pinion: hasCordDrive(facts, joint) ? 2 * facts.mm(pinionRadius, at) : undefined,
+    onShaft: onShaft(facts, joint),
     holes: boltCircle(facts, joint),
-    pinionLength: hasCordDrive(facts, joint) ? facts.mm(pinion.length, at) : 0,
   }
 }
 export type MotorSizes = ReturnType<typeof motorSizes>
@@ -52,7 +50,7 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   })
   figure.view(section(s))
   figure.text(
-    `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder.${s.pinion === undefined ? '' : ' The pinion is drawn at the front.'}`,
+    `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder.${s.onShaft === undefined ? '' : ` ${s.onShaft.remark}`}`,
   )
   figure.view(face(s))
   figure.text('The motor stands in the middle of the plate, and its bolt circle is turned as assumed.')
@@ -82,6 +80,7 @@ export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
       length('plate height', s.height),
       word('plate material', s.material),
       ...(s.sink === undefined ? [] : [length('sink thickness', s.sink), word('sink material', s.sinkMaterial ?? '')]),
+      ...(s.onShaft === undefined ? [] : [length(s.onShaft.size, s.onShaft.diameter, 'geometry')]),
       length('magnet diameter', ASSUMED.magnet, 'assumed'),
       length('gap of the encoder', ASSUMED.encoderGap, 'assumed'),
       length('board size', ASSUMED.board, 'assumed'),
@@ -95,7 +94,7 @@ function section(s: MotorSizes): View {
   const view = new View('Section through the motor axis', { height: 250 })
   const sink = s.sink ?? 0
   const back = -sink - s.plate
-  const shaft = Math.min(s.ringInner / 2 || s.ringOuter / 4, (s.pinion ?? s.ringOuter) / 2) * 0.5
+  const shaft = Math.min(s.ringInner / 2 || s.ringOuter / 4, (s.onShaft?.diameter ?? s.ringOuter) / 2) * 0.5
   const bore = Math.max(s.ringInner / 2, ASSUMED.magnet / 2 + 1)
   for (const side of [1, -1] as const) {
     const band = (from: number, to: number, low: number, high: number) =>
@@ -106,9 +105,10 @@ function section(s: MotorSizes): View {
     view.area(band(0, Math.min(3, s.canLength / 4), s.ringInner / 2, s.ringOuter / 2), { hatch: OTHER_METAL })
   }
   view.area(rectangle(Math.min(3, s.canLength / 4), -s.can / 2, s.canLength, s.can / 2), { fill: 'tone' })
-  if (s.pinion !== undefined) {
-    view.area(rectangle(s.canLength, -s.pinion / 2, s.canLength + s.pinionLength, s.pinion / 2), { fill: 'paper' })
-    view.label([s.canLength + s.pinionLength * 0.6, s.pinion * 0.4], `pinion Ø${plain(s.pinion)} at the cord`, { end: 'dot' })
+  if (s.onShaft !== undefined) {
+    const { diameter, length, label } = s.onShaft
+    view.area(rectangle(s.canLength, -diameter / 2, s.canLength + length, diameter / 2), { fill: 'paper' })
+    view.label([s.canLength + length * 0.6, diameter * 0.4], label, { end: 'dot' })
   }
   const magnet = back - 1
   view.area(rectangle(magnet, -shaft, Math.min(3, s.canLength / 4), shaft), { line: 'thin', fill: 'paper' })
@@ -130,7 +130,7 @@ function section(s: MotorSizes): View {
   view.line(
     [
       [chip - 5, 0],
-      [s.canLength + s.pinionLength + 3, 0],
+      [s.canLength + (s.onShaft?.length ?? 0) + 3, 0],
     ],
     'axis',
   )

@@ -50,14 +50,19 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
   const [low, high] = [facts.get(from, knee), facts.get(to, knee)]
   figure.view(linkageView(facts, [low, (low + high) / 2, high], s.link))
   figure.text('Hip straight down. Heavy: the knee in mid travel; dash-two-dots: its ends. Crank and drum turn together on the hip axis.')
-  figure.view(pinSection(s.pin, s.diameter))
-  figure.text(
-    `Each end of the rod: an eye of ${s.material} between two cheeks. Cheeks, crank and rocker are drawn without their own sizes and are not checked.`,
-  )
+  const plainEnds = endsOnPlainPins(facts)
+  if (plainEnds.length > 0) {
+    figure.view(pinSection(s.pin, s.diameter))
+    figure.text(
+      `${plainEnds.length === 2 ? 'Each end' : `The ${plainEnds[0]} end`} of the rod: an eye of ${s.material} between two cheeks. Cheeks, crank and rocker are drawn without their own sizes and are not checked.`,
+    )
+  }
+  if (facts.get(fields.onBearings) !== undefined)
+    figure.text('Both ends of the rod turn on ball bearings, which have drawings of their own.')
   figure.text(planeText(1000 * facts.get(fields.planeOffset)))
   const force = worst === undefined ? undefined : facts.tried(stride, { ...facts.case(worst.case) })
   const most = force === undefined ? 0 : Math.max(force.rodPull, force.rodPush)
-  if (most > 0) momentLine(figure, { ...s.pin, force: most })
+  if (most > 0 && plainEnds.length > 0) momentLine(figure, { ...s.pin, force: most })
   if (force !== undefined && worst !== undefined)
     figure.text(`${worst.caseTitle}: the rod is pulled by ${plain(force.rodPull, 3)} N and pushed by ${plain(force.rodPush, 3)} N at most.`)
   figure.results(resultLines(facts, CHECKS))
@@ -93,6 +98,12 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
       ...facts.checks(CHECKS).map(checked),
     )
   return figure.done()
+}
+
+/** Ends of the rod whose eye turns on a pin between two cheeks: the others have a ball bearing, which has its own drawing, or one cheek. */
+function endsOnPlainPins({ leg: { x } }: Facts): string[] {
+  const pivots = fields.rodOf(x)?.pivots
+  return (['crank', 'rocker'] as const).filter((arm) => pivots?.[arm]?.bearing === undefined && pivots?.[arm]?.cheeks !== 1)
 }
 
 /** Where the rod runs beside the links, and what its couple loads. */

@@ -1,6 +1,7 @@
 import type { Kind } from '../../units/index.js'
 import { type QuickLeg, quickFor } from '../assess/quick.js'
 import { fieldsReader, keyOfResult } from '../assess/recorded.js'
+import type { CaseId } from '../cases/events.js'
 import type { CheckResult } from '../check-result.js'
 import type { LegNumbers } from '../leg-numbers.js'
 import { legNumbers } from '../numbers.js'
@@ -10,7 +11,7 @@ import { amount, documentAmount, roundedIn } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
 import { harmsOf } from './harms.js'
 import { reached, tried } from './reach.js'
-import type { Suffices, Want } from './wants.js'
+import { hardestCases, type Suffices, type Want } from './wants.js'
 
 /** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings, and what the robot must stand are not. */
 const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
@@ -24,8 +25,15 @@ const NUDGE = 1.02
 /** Fields that are solved for each check: those that move it most. */
 const MOST_FIELDS = 5
 
-/** The reserve of a check with one field changed; not a number where it cannot be found. */
-type ReserveOf = (key: string) => number
+/** The least reserve of a check with one field changed, over all load cases or some; not a number where it cannot be found. */
+type ReserveOf = (key: string, among?: ReadonlySet<CaseId>) => number
+
+/** A leg with one field changed. */
+interface Changed {
+  readonly leg: LegNumbers
+  readonly reserve: ReserveOf
+  readonly has: (want: Want, least?: number) => boolean
+}
 
 /**
  * Seeks single changes of one leg. Checks that need the same field share the legs that are evaluated on the way, and of each leg only what the
@@ -61,12 +69,13 @@ export class ChangeSearch {
     }
     const asked = checks.map((check) => {
       const key = keyOfResult(check)
-      return { check, key, fields: [...read(key)].flatMap((path) => this.#fields.get(path) ?? []), slopes: new Map<FieldRow, number>() }
+      const fields = [...read(key)].flatMap((path) => this.#fields.get(path) ?? [])
+      return { check, key, fields, hardest: hardestCases(check), slopes: new Map<FieldRow, number>() }
     })
     // Field by field, so that each changed leg is loaded once.
     for (const field of new Set(asked.flatMap(({ fields }) => fields)))
-      for (const { check, key, fields, slopes } of asked) {
-        const moved = fields.includes(field) ? nudge(field)?.(key) : undefined
+      for (const { check, key, hardest, fields, slopes } of asked) {
+        const moved = fields.includes(field) ? nudge(field)?.(key, hardest) : undefined
         if (moved !== undefined && !Number.isNaN(moved)) slopes.set(field, (moved / Math.max(check.reserve, 1e-6) - 1) / (NUDGE - 1))
       }
     return asked.flatMap(({ check, key, fields, slopes }) =>
@@ -89,11 +98,14 @@ export class ChangeSearch {
     return reached(this.#x, field.path)
   }
 
-  #with(field: FieldRow, x: number): { readonly leg: LegNumbers; readonly reserve: ReserveOf; readonly has: (want: Want) => boolean } {
+  #with(field: FieldRow, x: number): Changed {
     const leg = reached(this.#x, field.path, x)
-    const reserve: ReserveOf = (key) => tried(() => this.#quick.reserveOf(leg, key) ?? Number.NaN, Number.NaN)
-    const has = ({ key, check }: Want) => tried(() => this.#quick.has(leg, key, check.requiredReserve) === true, false)
-    return { leg, reserve, has }
+    const quick = this.#quick
+    return {
+      leg,
+      reserve: (key, among) => tried(() => quick.reserveOf(leg, key, among) ?? Number.NaN, Number.NaN),
+      has: ({ key, check }, least = check.requiredReserve) => tried(() => quick.has(leg, key, least) === true, false),
+    }
   }
 
   /** Finds the nearest value of each field that suffices. */
@@ -112,7 +124,7 @@ export class ChangeSearch {
     for (const factor of FACTORS) {
       if (open.length === 0) return
       const { has } = this.#with(field, at(factor))
-      const enough = open.filter(has)
+      const enough = open.filter((want) => has(want))
       const short = open.filter((want) => !enough.includes(want))
       for (const want of short) want.short.push(factor)
       this.#narrow(field, at, enough, [low, factor], BISECTIONS)
@@ -132,13 +144,14 @@ export class ChangeSearch {
       for (const up of [true, false]) {
         const asking = wants.filter((want) => want.field === field && want.up === up)
         const at = this.#changed(field, up)
-        for (const factor of FACTORS) {
+        // The largest factor first: it nearly always reaches furthest, and the others then fall short in the first load case.
+        for (const factor of FACTORS.toReversed()) {
           const short = asking.filter((want) => want.short.includes(factor))
           if (short.length === 0) continue
-          const { reserve } = this.#with(field, at(factor))
+          const { reserve, has } = this.#with(field, at(factor))
           for (const want of short) {
-            const found = reserve(want.key)
-            if (found > (want.nearest?.reserve ?? 0)) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
+            const found = has(want, want.nearest?.reserve ?? 0) ? reserve(want.key) : 0
+            if (found > 0) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
           }
         }
       }
@@ -153,17 +166,17 @@ export class ChangeSearch {
     }
     const middle = (low + high) / 2
     const { has } = this.#with(field, at(middle))
-    const enough = wants.filter(has)
+    const enough = wants.filter((want) => has(want))
     const short = wants.filter((want) => !enough.includes(want))
     this.#narrow(field, at, enough, [low, middle], rounds - 1)
     this.#narrow(field, at, short, [middle, high], rounds - 1)
   }
 
-  /** A change that suffices, with what it does to the other checks. */
+  /** A change that suffices and that the document allows, with what it does to the other checks. */
   #take(field: FieldRow, x: number, wants: readonly Want[]): void {
     const { leg, has } = this.#with(field, x)
-    const enough = wants.filter(has)
-    if (enough.length === 0) return
+    const enough = wants.filter((want) => has(want))
+    if (enough.length === 0 || !this.allows(field, { to: documentAmount(field.kind as Kind, x) })) return
     const harms = harmsOf(this.#quick, leg, this.#checks)
     const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), harms }
     for (const want of enough) want.suffices = suffices

@@ -51,7 +51,7 @@ function solved(assessment: Assessment): readonly Changes[] {
   search.solve(fields)
   const found = short.map((check) => {
     const wants = fields.filter((want) => want.check === check)
-    return { check, wants, changes: listed(search, wants) }
+    return { check, wants, changes: listed(wants) }
   })
   search.reach(found.flatMap(({ wants, changes }) => (changes.length === 0 ? wants : [])))
   return found.map(({ check, wants, changes }) => {
@@ -61,18 +61,17 @@ function solved(assessment: Assessment): readonly Changes[] {
 }
 
 /** The changes that suffice and that the document allows, in their order. */
-function listed(search: ChangeSearch, wants: readonly Want[]): Change[] {
+function listed(wants: readonly Want[]): Change[] {
   const found = wants
     .flatMap(({ field, suffices }) => (suffices === undefined ? [] : [{ field, suffices }]))
     .sort((a, b) => lost(a.suffices) - lost(b.suffices) || all(a.suffices) - all(b.suffices) || sizeOf(a.suffices) - sizeOf(b.suffices))
-  const changes: Change[] = []
-  for (const { field, suffices } of found) {
-    if (changes.length === MOST_LISTED) break
-    if (!search.allows(field, suffices)) continue
-    const { path, value } = field
-    changes.push({ path, name: fieldName(path), from: value, to: suffices.to, harms: suffices.harms })
-  }
-  return changes
+  return found.slice(0, MOST_LISTED).map(({ field: { path, value }, suffices: { to, harms } }) => ({
+    path,
+    name: fieldName(path),
+    from: value,
+    to,
+    harms,
+  }))
 }
 
 /** Checks that held and then do not, and all that do worse. */

@@ -1,3 +1,4 @@
+import type { CaseId } from '../cases/events.js'
 import type { CheckResult } from '../check-result.js'
 import type { FieldRow } from './fields-list.js'
 import type { Harm } from './harms.js'
@@ -8,7 +9,7 @@ export interface Want {
   readonly key: string
   readonly field: FieldRow
   readonly up: boolean
-  /** The change that suffices. */
+  /** The change that suffices, if the document allows it. */
   suffices?: Suffices
   /** Factors that were tried and do not suffice. */
   readonly short: number[]
@@ -24,3 +25,10 @@ export interface Suffices {
   /** Checks that it harms. */
   readonly harms: readonly Harm[]
 }
+
+/** A small change of a field makes a load case the hardest only if its reserve is at most so many times the least. */
+const NEAR = 1.5
+
+/** The load cases in which a check is hardest, or nearly so. */
+export const hardestCases = ({ case: id, reserve, otherCases }: CheckResult): ReadonlySet<CaseId> =>
+  new Set([id, ...otherCases.filter((other) => other.reserve <= NEAR * reserve).map((other) => other.case)])
