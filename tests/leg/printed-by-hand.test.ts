@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { assess, describeLeg, markdownReport } from '../../src/leg/index.js'
+import { PROCEDURES } from '../../src/leg/report/procedures.js'
+import { RISES } from '../../src/thermal/cooling-laws.js'
+import { FILMS } from '../../src/thermal/plate-law.js'
 import hand from '../oracles/printed-sheet.json' with { type: 'json' }
 
 interface Worked {
@@ -38,4 +41,9 @@ describe.each(Object.entries(hand) as [string, Worked[]][])('three checks of the
     const [, printedDemand, printedCapacity] = /: demand (.*?) \[.*?\], capacity (.*?) \[.*?\], reserve /.exec(lines[0] as string) ?? []
     expect([printedDemand, printedCapacity]).toEqual([demand, capacity])
   })
+})
+
+test('procedures of thermal laws print the range and the points that the laws have', () => {
+  expect(PROCEDURES['thermal.canLaw']).toContain(`from ${RISES.low} to ${RISES.high} K`)
+  expect(PROCEDURES['thermal.plateLaw']).toContain(`at ${FILMS.nodes.length} films from ${FILMS.low} to ${FILMS.high} W/(m² K)`)
 })

@@ -58,7 +58,7 @@ export function firstChange(assessment: Assessment, changes: readonly Changes[])
 const NONE = 'No single size, up to three times or down to a third, gives this check its required reserve'
 /** What single changes reach where none suffices. */
 const noneWords = ({ nearest }: Changes, none = NONE): string =>
-  `${none}${nearest === undefined ? '' : `; the most is ${reserveText(nearest.reserve)}, with ${nearest.to} instead of ${nearest.from} (${nearest.name})`}.`
+  `${none}${nearest === undefined ? '' : `; the largest reserve is ${reserveText(nearest.reserve)}, with ${nearest.to} instead of ${nearest.from} (${nearest.name})`}.`
 
 /** What to change for every check that is short. */
 export function changesSection(assessment: Assessment, changes: readonly Changes[]): Block[] {
@@ -75,9 +75,9 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
           const rank = rankOf(assessment, check)
           const lead: Piece[] = [
             { text: rank, to: rank },
-            ` ${placeOf(check)}, ${check.mode}, `,
+            ` ${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode} (`,
             { text: standing(check), tone: standing(check) },
-            ': ',
+            '): ',
           ]
           return own.length === 0
             ? [...lead, `${check.remedy}. ${noneWords(changes.find((one) => one.check === check) as Changes, 'No single size is enough')}`]

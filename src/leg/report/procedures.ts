@@ -42,7 +42,7 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
   'structures.torsionSpringTorque':
     'the spring is wound by the angle of the joint beyond its free angle, the way that winds it; on the other side by nothing. Its torque is the rate times that, against the way it is wound.',
   'thermal.canLaw':
-    'at each rise of the mounting face the film on the can (formula surface coefficient) and the temperature of the can settle to each other. Coefficient k of a law over the Chebyshev polynomials T, from order 0: the logarithm of the conductance is their sum at u, which runs from −1 to 1 with the logarithm of the rise.',
+    'at each rise of the mounting face the film on the can (formula surface coefficient) and the temperature of the can settle to each other. Coefficient k of a law over the Chebyshev polynomials T, from order 0: the logarithm of the conductance in W/K is their sum at u. On a logarithmic scale u runs from −1 to 1 while the rise goes from 0.01 to 450 K. The rise of the can over that of the face, and the share that radiates, are such sums without a logarithm.',
   'thermal.motorBalance':
     'guess the temperature of the mounting face. The laws of mount and can give the conductance at that rise, and the temperature of the can. The back EMF is the constant times 1 + magnet coefficient · (can − 293.15 K). The loss at 20 °C is (torque / back EMF)² · terminal resistance; the loss is that times (winding − 293.15 K + 254.5 K) / 254.5 K, and the winding is the mounting face + winding to mount · loss. The right guess sheds by both laws what copper and other losses bring in.',
   'thermal.motorStall':
@@ -50,7 +50,7 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
   'thermal.mountLaw':
     'at each rise the film on both faces (formula surface coefficient, upright plate at its mean temperature) and the resistance of the plate by its law settle to each other. The coefficients are those of the logarithm of the conductance over the logarithm of the rise, as in the can law.',
   'thermal.plateLaw':
-    'the resistance from the ring to the air by the series of the plate at 12 films from 0.5 to 200 W/(m² K), the same film on both faces. The coefficients are those of its logarithm over the logarithm of the film. The mean is one over film times cooled area.',
+    'the resistance from the ring to the air by the series of the plate at 9 films from 0.5 to 200 W/(m² K), the same film on both faces. The coefficients are those of its logarithm over the logarithm of the film, as in the can law. The mean is one over film times cooled area.',
   'thermal.plateStore':
     'the series of the plate with its storage at two rates of growth. Rate over the extra conductance is a straight line over the rate: its value at 0 is one over the capacity, its slope one over the conductance.',
 }
