@@ -51,7 +51,7 @@ test('where no value passes, the nearest is named with its share of the required
   expect(none.passes).toEqual([])
   const [nearest] = none.tried
   expect(passingRangeText(none).split('\n')[1]).toBe(
-    `With none of them has every check its required reserve. Nearest is 20 kg, with ${Number((100 * nearest!.margin!).toPrecision(3))} % of the reserve that is required: the ${nearest!.decides!.place} ${nearest!.decides!.mode}, in the case "${nearest!.decides!.caseTitle.toLowerCase()}".`,
+    `At none of these values does every check have its required reserve. The nearest is 20 kg, with ${Number((100 * nearest!.margin!).toPrecision(3))} % of the required reserve: the ${nearest!.decides!.place} ${nearest!.decides!.mode}, in the case "${nearest!.decides!.caseTitle.toLowerCase()}".`,
   )
 })
 

@@ -24,9 +24,9 @@ function partText({ from, to, below, above }: PassingPart): string {
 function noneText(tried: readonly TriedValue[]): string {
   const calculated = tried.filter(({ margin }) => margin !== undefined)
   const [some] = tried as [TriedValue, ...TriedValue[]]
-  if (calculated.length === 0) return `The document allows none of them: ${some.refused}.`
+  if (calculated.length === 0) return `The document allows none of these values: ${some.refused}.`
   const nearest = calculated.reduce((best, one) => ((one.margin as number) > (best.margin as number) ? one : best))
-  return `With none of them has every check its required reserve. Nearest is ${shown(nearest.value)}, with ${significant(100 * (nearest.margin as number), 3)} % of the reserve that is required: ${beyond(nearest)}.`
+  return `At none of these values does every check have its required reserve. The nearest is ${shown(nearest.value)}, with ${significant(100 * (nearest.margin as number), 3)} % of the required reserve: ${beyond(nearest)}.`
 }
 
 const beyond = ({ decides, refused }: TriedValue): string =>
