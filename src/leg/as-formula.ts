@@ -96,7 +96,12 @@ export const legReader = (leg: Leg) => {
  * materials that the leg names (`'materials.ASA.modulus'`). They scatter over this range in `uncertainty`, `varianceShares`, `bounds` and
  * `sensitivity` unless a value is given. Magnet grades, fibre temperatures and motor constants stay at their typical values.
  */
-export function legFormula(leg: Leg, options: LegFormulaOptions = {}): Formula<LegInputs, 'ratio'> {
+export function legFormula(
+  /** The leg, from `describeLeg`. */
+  leg: Leg,
+  /** The check whose reserve is the result, the load cases, and the uncertain values. */
+  options: LegFormulaOptions = {},
+): Formula<LegInputs, 'ratio'> {
   knownOptions('legFormula', options, ['cases', 'check', 'uncertain'])
   return formulaOf(leg, options, () => legInputs(leg, options.uncertain))
 }

@@ -30,10 +30,15 @@ export interface SolveOptions<K extends Kind> {
  * answer has `state: 'none'` and its message names what was searched.
  */
 export function solveFor<I extends Inputs, O extends Output, const P extends ScalarPath<I>>(
+  /** The formula, or a leg through `legFormula`. */
   formula: Formula<I, O>,
+  /** The input to find, by its path. */
   path: P,
+  /** All other inputs. */
   given: NoInfer<Without<I, P>>,
+  /** The result to reach. */
   target: NoInfer<Target<O>>,
+  /** Where to search, and in how many parts. */
   options: NoInfer<SolveOptions<KindAt<I, P>>> = {},
 ): Solution<KindAt<I, P>> {
   const any = untyped(formula)

@@ -50,7 +50,12 @@ export interface Runner {
  * rules out the combination of inputs, holds NaN or infinity there and is counted in the table's `gaps`.
  * Throws an `InputError` that lists every bad input.
  */
-export function sweep<I extends Inputs, O extends Output>(formula: Formula<I, O>, plan: NoInfer<SweepPlan<I>>): Table {
+export function sweep<I extends Inputs, O extends Output>(
+  /** The formula, or a leg through `legFormula`. */
+  formula: Formula<I, O>,
+  /** Inputs with several values, and those that stay fixed. */
+  plan: NoInfer<SweepPlan<I>>,
+): Table {
   const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
   refuseRows(runner, runner.plan.rows, 'sweep')
   const columns = runner.columns(runner.plan.rows)

@@ -38,7 +38,12 @@ const where = 'assess'
  *
  * Throws an `InputError` for an unknown load case.
  */
-export function assess(leg: Leg, options: AssessOptions = {}): Assessment {
+export function assess(
+  /** The leg, from `describeLeg`. */
+  leg: Leg,
+  /** The load cases; all of them where none is named. */
+  options: AssessOptions = {},
+): Assessment {
   knownOptions(where, options, ['cases'])
   const cases = caseList(where, options.cases)
   const x = legNumbers(leg)

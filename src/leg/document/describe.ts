@@ -29,7 +29,10 @@ let schema: ReturnType<typeof zodOf> | undefined
  * Throws one `InputError` that lists every mistake: its line, what was given, what is accepted, and the near name of a misspelt one.
  * Contradictions between sections (pulleys that overlap, a boss smaller than its pin, a foot that cannot reach) are in the same list.
  */
-export function describeLeg(specification: LegSpecification | string): Leg {
+export function describeLeg(
+  /** The document as an object, or its text in YAML or JSON. */
+  specification: LegSpecification | string,
+): Leg {
   const where = 'describeLeg'
   const { data: read, placeOf } = readDocument(where, specification)
   const { defaults: earlier, ...given } = migrate(read)

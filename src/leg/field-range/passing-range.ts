@@ -85,7 +85,14 @@ const MOST_VALUES = 1001
  * Throws an `InputError` for a path that leads to no quantity of the leg, for ends that are missing, of another kind or not in rising order, for a number of values
  * out of its limits, and for unknown load cases.
  */
-export function passingRange(leg: Leg, path: LegPath | (string & {}), options: PassingRangeOptions = {}): PassingRange {
+export function passingRange(
+  /** The leg, from `describeLeg`. */
+  leg: Leg,
+  /** The field to move, such as `joints.knee.drive.pretension`. */
+  path: LegPath | (string & {}),
+  /** Ends and number of the values to try, and the load cases. */
+  options: PassingRangeOptions = {},
+): PassingRange {
   knownOptions('passingRange', options, ['from', 'to', 'values', 'cases'])
   const cases = caseList('passingRange', options.cases)
   const now = fieldAt(leg, path)

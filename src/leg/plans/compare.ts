@@ -50,7 +50,14 @@ export interface Comparison {
  *
  * Throws an `InputError` for a field that is not there, a value that the specification does not allow, or a contradiction between fields.
  */
-export function compareLegs(leg: Leg, changes: LegChanges, options: AssessOptions = {}): Comparison {
+export function compareLegs(
+  /** The leg, from `describeLeg`. */
+  leg: Leg,
+  /** New values by path, such as `{ 'joints.knee.drive.pretension': '200 N' }`. */
+  changes: LegChanges,
+  /** The load cases; all of them where none is named. */
+  options: AssessOptions = {},
+): Comparison {
   knownOptions('compareLegs', options, ['cases'])
   const changedLeg = withFields(leg, changes)
   return compareAssessments(

@@ -18,7 +18,12 @@ export type LegChanges = { readonly [P in LegPath]?: unknown } & Readonly<Record
  *
  * Throws one `InputError` for paths that lead nowhere, and the reader's own for values that it does not accept.
  */
-export function withFields(leg: Leg, changes: LegChanges): Leg {
+export function withFields(
+  /** The leg, from `describeLeg`. */
+  leg: Leg,
+  /** New values by path, such as `{ 'joints.knee.drive.pretension': '200 N' }`; `undefined` removes a field. */
+  changes: LegChanges,
+): Leg {
   const issues: Issue[] = []
   let next = leg as unknown as Record<string, unknown>
   const paths = Object.keys(typeof changes === 'object' && changes !== null ? changes : {})
