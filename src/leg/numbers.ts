@@ -58,6 +58,13 @@ export const jointWords = (joint: DrivenJoint): string =>
 /** Where to look from to see the positive angles of a joint turn counter-clockwise. */
 export const seenFrom = (joint: DrivenJoint): string => (joint === 'sidewaysHip' ? 'from its front' : 'from the robot’s left')
 
+/** A text of each driven joint: once where all agree, otherwise each with its joint. */
+export function ofJointsInWords(x: LegNumbers, of: (joint: DrivenJoint) => string): string {
+  const texts = drivenJoints(x).map((joint) => [joint, of(joint)] as const)
+  const [[, first]] = texts as [readonly [DrivenJoint, string]]
+  return texts.every(([, text]) => text === first) ? first : texts.map(([joint, text]) => `${text} (${jointWords(joint)})`).join(', ')
+}
+
 type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 

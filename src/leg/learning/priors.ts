@@ -1,6 +1,6 @@
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import type { Joint } from '../numbers.js'
+import type { DrivenJoint, Joint } from '../numbers.js'
 import { retentionIn } from '../parts/transmission/cord/fields.js'
 import { isBand } from '../ranges.js'
 import { SECOND_STAGE } from '../second-stage.js'
@@ -55,12 +55,12 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
 export function expectationOf(leg: LegModel, path: string): Expectation {
   const { x } = leg
   const name = path.split('.').at(-1) as string
-  const [joint] = /hip|knee/.exec(path) ?? []
+  const [joint] = /sidewaysHip|hip|knee/.exec(path) ?? []
   const text = (value: number) => shown(x, path, value)
   if (name === 'freeAngle') return freeAngle(valueAt(x, path) as number, text)
   const given =
     name === 'endRetention'
-      ? retentionIn(x, (path.includes('.through.') ? SECOND_STAGE : joint) as Joint)
+      ? retentionIn(x, (path.includes('.through.') ? SECOND_STAGE : joint) as DrivenJoint)
       : name === 'rate'
         ? springRateOf(leg, joint as Joint)
         : valueAt(x, path)

@@ -1,6 +1,6 @@
 import { type Quantity, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
-import { cordJoints, drivenJoints, driveOf, jointWords, motorOf } from '../numbers.js'
+import { cordJoints, drivenJoints, driveOf, jointWords, motorOf, ofJointsInWords } from '../numbers.js'
 import { leastPinionWrap, leastWrap } from '../parts/transmission/cord/fields.js'
 import { calculationFor } from '../what-if.js'
 import type { AssemblyOptions, ReadOptions } from './assembly-options.js'
@@ -10,6 +10,9 @@ import { END_DIAMETERS } from './cord-cut.js'
 import { DEPTH } from './cut-list.js'
 import { phrase, shown } from './sheet-units.js'
 import { assumedOfStock } from './stock.js'
+
+/** Depth of the thread in a motor, as its document has it or as it is assumed. */
+const depthInWords = (depth: number | undefined) => (depth === undefined ? `${DEPTH} diameters` : shown(length(depth)))
 
 /** Values that the plan assumes, each with its reason. */
 export function assumedOf(
@@ -33,10 +36,7 @@ export function assumedOf(
       : []),
     {
       what: 'depth of the threads in the motor',
-      value:
-        depth !== undefined
-          ? shown(depth)
-          : [...new Set(tapped.map((one) => (one === undefined ? `${DEPTH} diameters` : shown(length(one)))))].join(' (hip), '),
+      value: depth !== undefined ? shown(depth) : ofJointsInWords(bench.x, (joint) => depthInWords(motorOf(bench.x, joint).tapDepth)),
       why:
         depth !== undefined || !tapped.includes(undefined)
           ? 'given'

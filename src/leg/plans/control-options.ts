@@ -1,7 +1,7 @@
 import { type In, InputError, Quantity, quantity, show, significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
-import { cordJoints, type DrivenJoint, drivenJoints, motorOf } from '../numbers.js'
+import { cordJoints, type DrivenJoint, drivenJoints, motorOf, ofJointsInWords } from '../numbers.js'
 import { knownOptions } from '../options.js'
 import type { Assumed } from './bench.js'
 import { MAGNET } from './control-magnet.js'
@@ -100,7 +100,7 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
 /** What the sheet assumes, with reasons. @internal */
 export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOptions): Assumed[] {
   const why = (path: keyof ControlOptions, reason: string) => (options[path] === undefined ? reason : 'given')
-  const copper = [...new Set(drivenJoints(x).map((joint) => shown(read.copper(joint))))].join(' (hip), ')
+  const copper = ofJointsInWords(x, (joint) => shown(read.copper(joint)))
   return [
     { what: 'rate of the position loop', value: shown(read.loopRate), why: why('loopRate', 'a usual rate') },
     {
