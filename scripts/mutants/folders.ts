@@ -35,12 +35,12 @@ const FURTHER_LEG =
   'changes,load-cases,sideways-push,sideways-layout,springs,missing-values,combined-loads,cold-seats-screws,worse-never-better,control-limits,duty,motion'
 
 /** What verdicts say: range, evidence, words, errors. */
-const VERDICT = 'verdict-parts,assess,survey,display,evidence,not-a-number,sentences,options,words-of-cases,as-formula,passing-range'
+const VERDICT = 'verdict-parts,evidence,display,sentences,options,words-of-cases'
 
-const leg = (name: string, further = FURTHER_LEG): Folder => ({
+const leg = (name: string, further = FURTHER_LEG, quick = QUICK_LEG): Folder => ({
   name: `leg-${name}`,
   source: `src/leg/${name}`,
-  tests: ['tests/leg/run/*.test.ts', `tests/leg/{${QUICK_LEG}}.test.ts`],
+  tests: ['tests/leg/run/*.test.ts', `tests/leg/{${quick}}.test.ts`],
   further: [`tests/leg/{${further}}.test.ts`],
 })
 
@@ -87,7 +87,8 @@ export const folders: readonly Folder[] = [
   ...['units', 'numeric', 'study'].map((name) => plain(name)),
   plain('formula', 'tests/catalogue/*.test.ts', 'tests/materials/own.test.ts', 'tests/{capstan,fasteners}/propose.test.ts'),
   ...['run', 'parts'].map((name) => leg(name)),
-  ...['cases', 'assess'].map((name) => leg(name, `${FURTHER_LEG},${VERDICT}`)),
+  leg('cases', `${FURTHER_LEG},${VERDICT}`),
+  leg('assess', 'changes,missing-values,survey,passing-range', `hand,parts,${VERDICT}`),
   { ...leg('', `${FURTHER_LEG},material-state,specification,changes`), name: 'leg', source: 'src/leg', flat: true },
   ...AROUND,
   plain('drawing', ...legTests('drawings-parts,drawings-drives,drawings-bearings')),

@@ -114,7 +114,8 @@ async function runAgainst(folder: Folder, tests: readonly string[], drawn: reado
     ignoreStatic: true,
     mutate: [...new Set(drawn.map(({ range }) => range))],
     reporters: ['progress-append-only'],
-    timeoutMS: 60_000,
+    // On a busy machine a slow run is no sign that a mutant never ends.
+    timeoutMS: 180_000,
     dryRunTimeoutMinutes: 60,
   }
   const { found, results } = await run(

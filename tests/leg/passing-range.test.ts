@@ -119,3 +119,57 @@ test.each([
   ['an unknown option', () => passingRange(leg, PRETENSION, { steps: 3 } as never), /steps is 3; is no option/],
   ['an unknown load case', () => passingRange(leg, PRETENSION, { cases: ['wlak'] as never }), /did you mean walk\?/],
 ])('%s is refused by name', (_, work, message) => expect(work).toThrow(message))
+
+const stand = { cases: ['stand'] } as const
+
+test('without ends and number, 41 values from half to one and a half times the value, rising for a negative one as well', () => {
+  const { tried, now } = passingRange(leg, 'robot.mass', stand)
+  expect(tried.map(({ value }) => value.si / now.si)).toEqual(Array.from({ length: 41 }, (_, i) => expect.closeTo(0.5 + i / 40, 12)))
+  const push = passingRange(leg, 'gaits.walk.traction.lowest', { ...stand, values: 3 })
+  expect(push.now.si).toBeLessThan(0)
+  expect(push.tried.map(({ value }) => value.si / push.now.si)).toEqual([1.5, 1, 0.5].map((x) => expect.closeTo(x, 12)))
+})
+
+test('where all values pass, the ends are those of the search, and the text says that none beyond were tried', () => {
+  const all = passingRange(leg, 'robot.mass', { ...stand, from: '3 kg', to: '4 kg', values: 5 })
+  expect(all.passes).toEqual([{ from: expect.objectContaining({ si: 3 }), to: expect.objectContaining({ si: 4 }) }])
+  expect(passingRangeText(all).split('\n').slice(1)).toEqual([
+    'Every check has its required reserve from 3 kg to 4 kg.',
+    'Values below 3 kg were not tried.',
+    'Values above 4 kg were not tried.',
+  ])
+})
+
+test('where the document allows none of the values, the text gives its reason', () => {
+  const none = passingRange(leg, 'joints.knee.drive.drum.bore', { ...stand, from: '0.4 m', to: '0.5 m', values: 3 })
+  expect(none.tried.every(({ refused }) => refused !== undefined)).toBe(true)
+  expect(passingRangeText(none).split('\n')[1]).toMatch(/^The document allows none of them: .*drum.*\.$/)
+})
+
+test('an end at which the document stops is named in the text with its reason', () => {
+  const long = passingRange(leg, 'plates.bodyPlate.sink.size.width', { ...stand, from: '84 mm', to: '900 mm', values: 3 })
+  expect(passingRangeText(long).split('\n').at(-1)).toMatch(/^Above: the document does not allow it, because plates\.bodyPlate\.sink\.size/)
+})
+
+test('printed ends below zero lie within the range too', () => {
+  const cold = passingRange(leg, 'gaits.walk.traction.lowest', { cases: ['walk'], from: -3, to: -0.01, values: 9 })
+  const [part] = cold.passes
+  expect(part?.below).toBeDefined()
+  const [, from, to] = /reserve from (-[\d.]+) to (-[\d.]+)\.$/m.exec(passingRangeText(cold)) ?? []
+  expect(Number(from)).toBeGreaterThanOrEqual(part!.from.si)
+  expect(Number(from) - part!.from.si).toBeLessThan(0.002)
+  expect(Number(to)).toBeLessThanOrEqual(part!.to.si)
+})
+
+test.each([
+  ['ends that are equal', { from: '3 kg', to: '3 kg' }, /to is 3 kg; must be more than from, 3 kg/],
+  ['a number of values that is not whole', { values: 3.5 }, /values is 3.5; must be a whole number/],
+  ['too many values', { values: 1002 }, /values is 1002; must be a whole number from 3 to 1001/],
+])('%s: refused by name', (_, options, message) => expect(() => passingRange(leg, 'robot.mass', options)).toThrow(message))
+
+test('a field that is 0 has no default ends, and both are asked for', () => {
+  const zero = withFields(leg, { 'robot.centreOfMassForward': '0 mm' })
+  expect(() => passingRange(zero, 'robot.centreOfMassForward')).toThrow(
+    /from is undefined; must be given, because the field is 0 in the leg[\s\S]*to is undefined/,
+  )
+})

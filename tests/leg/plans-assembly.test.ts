@@ -2,7 +2,11 @@ import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { assemblyPlan, assemblyText, assess, describeLeg, htmlPlans, shoppingCsv, withFields } from '../../src/leg/index.js'
+import { benchLeg } from '../../src/leg/plans/bench.js'
+import { screwBetween } from '../../src/leg/plans/catalogue-lengths.js'
+import { pinCut } from '../../src/leg/plans/pin-cut.js'
 import { shown } from '../../src/leg/plans/sheet-units.js'
+import { shareLeft } from '../../src/leg/plans/tensioning.js'
 import { InputError } from '../../src/units/index.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
@@ -237,4 +241,66 @@ test('a pinion that unwinds to its clamp is a problem, with the turns that it ne
   expect(leastTurns!.si).toBeCloseTo((pinionTurns.si - (115 * 5.6) / 360) / 2, 9)
   expect(few.problems.join()).toMatch(/knee: .*unwinds to its clamp.*give it 1\.4 turns to each side/)
   expect(assemblyPlan(leg).problems.join()).not.toMatch(/unwinds to its clamp/)
+})
+
+describe('lengths of the catalogue', () => {
+  const mm = (x: number | undefined) => (x === undefined ? undefined : Math.round(x * 1e6) / 1e3)
+
+  test('a pin that just fits is bought as it is, one that may be a tenth short in each boss as the shorter one, else the longer one', () => {
+    const cut = (between: number, engagement: number) => pinCut('knee', 'ISO 8734 4 mm m6', between / 1000, engagement / 1000)
+    const bought = (between: number, engagement: number) => {
+      const { catalogue, length, fit } = cut(between, engagement)
+      expect(length.in('mm')).toBeCloseTo(between + 2 * engagement, 9)
+      return [catalogue === undefined ? undefined : mm(catalogue.si), fit]
+    }
+    expect(bought(10, 10)).toEqual([30, 'fills both bosses'])
+    // 34 mm between 32 mm and 35 mm: a tenth of 10.1 mm is enough for 1 mm at each end, a tenth of 9.9 mm is not.
+    expect(bought(13.8, 10.1)).toEqual([32, 'ends 1 mm inside each boss'])
+    expect(bought(14.2, 9.9)).toEqual([35, expect.stringContaining('sticks out by 1 mm')])
+    expect(bought(1, 1)).toEqual([6, expect.stringContaining('sticks out by 3 mm')])
+    expect(bought(80, 11)[0]).toBe(100)
+    expect(bought(90, 15)).toEqual([undefined, expect.stringContaining('cut a longer rod')])
+  })
+
+  test('a screw is the shortest that reaches, and none where the next one is too long', () => {
+    const screw = (least: number, most: number) => mm(screwBetween(least / 1000, most / 1000))
+    expect([screw(11.2, 30), screw(12, 12), screw(12.5, 15.5), screw(0, 4), screw(121, 200), screw(4, 200)]).toEqual([
+      12,
+      12,
+      undefined,
+      undefined,
+      undefined,
+      5,
+    ])
+  })
+
+  test('whatever is needed, the pin that is bought fills nine tenths of each boss', () => {
+    const size = fc.double({ min: 1, max: 40, noNaN: true })
+    fc.assert(
+      fc.property(size, size, (between, engagement) => {
+        const { catalogue, length } = pinCut('hip', 'pin', between / 1000, engagement / 1000)
+        if (catalogue === undefined) expect(length.in('mm')).toBeGreaterThan(100)
+        else expect((length.si - catalogue.si) / 2).toBeLessThanOrEqual(0.1 * (engagement / 1000) + 1e-9)
+      }),
+    )
+  })
+})
+
+describe('a pretension after a time', () => {
+  const bench = benchLeg(leg)
+
+  test('loses nothing in the first hour, and after a year what the document says', () => {
+    expect(shareLeft(bench, 'knee', 60)).toBe(1)
+    expect(shareLeft(bench, 'knee', 3600)).toBe(1)
+    expect(shareLeft(bench, 'knee', 31_557_600)).toBeCloseTo(0.9, 12)
+    expect(shareLeft(bench, 'knee', 31_557_600, 0.7)).toBeCloseTo(0.7, 12)
+  })
+
+  test('falls steadily, the faster the less is left in the end', () => {
+    const day = (share?: number) => shareLeft(bench, 'knee', 86_400, share)
+    expect(day()).toBeLessThan(1)
+    expect(day()).toBeGreaterThan(0.9)
+    expect(day(0.7)).toBeLessThan(day())
+    expect(shareLeft(bench, 'knee', 7 * 86_400)).toBeLessThan(day())
+  })
 })

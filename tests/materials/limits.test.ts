@@ -10,10 +10,14 @@ import {
   fitFindley,
   pla,
   printLife,
+  shellInfillBeam,
   timeTemperatureShift,
   toleranceFactor,
   wlfShift,
 } from '../../src/materials/index.js'
+
+import { checkCurve } from '../../src/materials/temperature-curve.js'
+import type { Issue } from '../../src/units/index.js'
 
 interface Noted {
   readonly notes?: readonly { readonly text: string }[] | undefined
@@ -109,3 +113,34 @@ test.each([
     expect(Math.abs(error)).toBeLessThan(within)
   },
 )
+
+test('the section modulus of a box is that of every handbook, (b h³ − b₁ h₁³)/(6 h), and of a solid bar b h²/6', () => {
+  const bar = { width: 0.02, height: 0.012, sideWall: 0.002, topWall: 0.0015, wallModulus: 2e9, relativeDensity: 0.3 }
+  const box = (20 * 12 ** 3 - 16 * 9 ** 3) / (6 * 12)
+  expect(shellInfillBeam.si({ ...bar, coreModulus: 0 }).sectionModulus * 1e9).toBeCloseTo(box, 9)
+  expect(shellInfillBeam.si({ ...bar, coreModulus: 2e9 }).sectionModulus * 1e9).toBeCloseTo((20 * 12 ** 2) / 6, 9)
+})
+
+test('a curve over temperature rises in temperature, falls in every share, and keeps its three shares in order from 0 to 1', () => {
+  type Point = readonly [celsius: number, low: number, typical: number, high: number]
+  const bad = (...points: readonly Point[]) => {
+    const issues: Issue[] = []
+    checkCurve('strengthCurve', { points, source: { level: 'unverified', where: 'test' }, conditions: '' }, issues)
+    return issues.map(({ path }) => path)
+  }
+  const first: Point = [23, 0.9, 0.95, 1]
+  expect(bad(first, [50, 0.7, 0.8, 0.9], [80, 0.7, 0.8, 0.9])).toEqual([])
+  for (const second of [
+    [23, 0.7, 0.8, 0.9],
+    [20, 0.7, 0.8, 0.9],
+    [50, 0.91, 0.92, 0.93],
+    [50, 0.7, 0.96, 0.97],
+    [50, 0.8, 0.7, 0.9],
+    [50, 0.7, 0.9, 0.8],
+    [50, -0.1, 0.8, 0.9],
+  ] as const)
+    expect(bad(first, second), second.join()).toEqual(['strengthCurve.points[1]'])
+  expect(bad([23, 0.9, 0.95, 0.96], [50, 0.9, 0.95, 0.97])).toEqual(['strengthCurve.points[1]'])
+  expect(bad([23, 0.9, 0.95, 1.01])).toEqual(['strengthCurve.points[0]'])
+  expect(() => checkCurve('x', undefined, [])).not.toThrow()
+})
