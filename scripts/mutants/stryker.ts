@@ -104,6 +104,7 @@ export async function runMutants(folder: Folder, drawn: readonly Found[]): Promi
 async function runAgainst(folder: Folder, tests: readonly string[], drawn: readonly Found[]): Promise<Outcome[]> {
   if (drawn.length === 0) return []
   process.env.LIMBWRIGHT_MUTANT_TESTS = JSON.stringify(tests)
+  process.env.LIMBWRIGHT_MUTANT_INDEX = `${folder.source.startsWith('src/leg') ? 'src/leg' : folder.source}/index.ts`
   if (folder.published !== undefined) process.env.LIMBWRIGHT_PUBLISHED = folder.published
   const settings = {
     testRunner: 'vitest',

@@ -52,6 +52,52 @@ describe('the kit', () => {
   })
 })
 
+describe('the drawings of the kit', () => {
+  const svgOf = (log: string) => couponPicture(bench, coupons.find((one) => one.log === log)!).svg as string
+  const texts = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text)
+
+  test.each([
+    ['couponHoles knee', ['15', '75', '30', 'upper row Ø3.886 to', 'lower row Ø3.986 to']],
+    ['couponBars ASA', ['80', '80', '64', '4', '10']],
+    ['couponSplit knee', ['Ø15', 'Ø3.976', '11', 'layers across the']],
+    ['couponDrum knee', ['Ø88']],
+    ['couponSandwich stack', ['25', '7', '8']],
+    ['couponPlate knee', ['84', '96', 'ring Ø40, two power', 'hole Ø14']],
+  ])('%s has the sizes of the leg as dimensions', (log, sizes) => {
+    const found = texts(svgOf(log))
+    expect(found.filter((text) => sizes.includes(text as string)).sort()).toEqual([...sizes].sort())
+    expect(svgOf(log)).not.toMatch(/NaN|undefined/)
+  })
+
+  test('the block of holes is five squares by two, with a hole in the middle of each, wider from each to the next', () => {
+    const svg = svgOf('couponHoles knee')
+    const [left, bottom, wide, high] = /<path class="thick fill-tone" d="M([\d.]+),([\d.]+)h([\d.]+)v-([\d.]+)h-/
+      .exec(svg)!
+      .slice(1)
+      .map(Number) as [number, number, number, number]
+    const square = wide / 5
+    expect(high / square).toBeCloseTo(2, 3)
+    const circles = [...svg.matchAll(/<circle [^>]*cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)"/g)].map((found) => found.slice(1).map(Number))
+    expect(circles.map(([x, y]) => [(x! - left) / square, (bottom - y!) / square])).toEqual(
+      Array.from({ length: 10 }, (_, i) => [expect.closeTo((i % 5) + 0.5, 2), expect.closeTo(i < 5 ? 1.5 : 0.5, 2)]),
+    )
+    const radii = circles.map(([, , r]) => r!)
+    expect(radii).toEqual([...radii].sort((a, b) => a - b))
+    // The block is drawn to scale: a square is 15 mm wide, and the first hole 3.886 mm.
+    expect((2 * radii[0]!) / square).toBeCloseTo(3.886 / 15, 3)
+  })
+
+  test('the plate is drawn to scale, its ring in the middle', () => {
+    const svg = svgOf('couponPlate knee')
+    const [wide, high] = /<path class="thick fill-tone" d="M[\d.]+,[\d.]+h([\d.]+)v-([\d.]+)h-/.exec(svg)!.slice(1).map(Number) as [
+      number,
+      number,
+    ]
+    const [outer, inner] = [...svg.matchAll(/<circle [^>]*r="([\d.]+)"/g)].map(([, r]) => 2 * Number(r))
+    expect([high / wide, outer! / wide, inner! / wide]).toEqual([96 / 84, 40 / 84, 14 / 84].map((x) => expect.closeTo(x, 3)))
+  })
+})
+
 describe('learn takes each', () => {
   test('holes: narrower ones are named, with how much', () => {
     const { one } = compared(

@@ -196,6 +196,17 @@ describe('what a workshop needs besides the drawing', () => {
     expect(odd).toBe('item,size,quantity,remark\n"a ""b""","c, d",1,\n')
   })
 
+  test('the sheet numbers the screws in the order of tightening, each with its last pass on a lever of 100 mm', () => {
+    const rows = assemblyText(plan)
+      .split('\n')
+      .filter((line) => /^\|\d+\|.*\|[\d.]+ k?g on a scale\|/.test(line))
+    expect(rows.map((line) => line.split('|').slice(1, 4))).toEqual(
+      plan.tightening.map(({ what, count, thread }, i) => [String(i + 1), what, `${count} × ${thread}`]),
+    )
+    // 1.2 N m on 100 mm are 12 N, over 9.80665 m/s².
+    expect(rows[2]).toContain('|1.22 kg on a scale|')
+  })
+
   test('coupons come first, and every reading that is off has a cure', () => {
     expect(plan.steps[0]).toMatch(/coupons first/)
     expect(plan.coupons.length).toBeGreaterThan(4)

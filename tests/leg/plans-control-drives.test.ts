@@ -138,6 +138,8 @@ describe('a driven sideways hip', () => {
     expect(sideways.signTest.moves).toBe('the foot swings to the left')
     expect(sideways.homing.procedure[0]).toMatch(/Home the sideways hip last/)
     expect(sheet.conventions.at(-1)).toMatch(/sideways hip/)
+    expect(sheet.commissioning[1]).toContain('seen from the left of the robot, that of the sideways hip from its front.')
+    expect(belts.commissioning.join()).not.toContain('sideways hip')
     expect(controlText(sheet)).toMatch(/\|sideways hip\|/)
   })
 
