@@ -75,6 +75,12 @@ export class Cell implements Held {
 
 const NONE: readonly never[] = []
 
+/** Whether a cell is the one for the instances named; those not named are the reader's. */
+export function agrees(cell: Cell, named: Named, sees: Named): boolean {
+  for (const index of cell.of.by) if (cell.where[index] !== (named[index] ?? sees[index])) return false
+  return true
+}
+
 /** A list with an item at a place, or after its end. */
 export const withItem = (cells: readonly Cell[], place: number, cell: Cell): readonly Cell[] =>
   place < cells.length ? cells.with(place, cell) : [...cells, cell]

@@ -1,5 +1,5 @@
 import type { AnyFormula } from '../../formula/index.js'
-import { AT_WORK, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere, withItem } from './cell.js'
+import { AT_WORK, agrees, Cell, type Entry, FAILED, type Held, KNOWN, type Named, type NewLink, nowhere, withItem } from './cell.js'
 import { rejectImpossible } from './impossible.js'
 import type { Instances } from './instances.js'
 import type { Scenarios } from './scenarios.js'
@@ -68,9 +68,8 @@ export class Engine {
       this.work(cell)
     } catch {
       // The cell holds the error.
-    } finally {
-      this.tried = before
     }
+    this.tried = before
   }
 
   /** Calculates a cell that is not known; in a scenario into what it holds there. */
@@ -198,9 +197,3 @@ export class Engine {
 }
 
 const NOTHING: Named = {}
-
-/** Whether a cell is the one for the instances named; those not named are the reader's. */
-function agrees(cell: Cell, named: Named, sees: Named): boolean {
-  for (const index of cell.of.by) if (cell.where[index] !== (named[index] ?? sees[index])) return false
-  return true
-}
