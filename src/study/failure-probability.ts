@@ -9,7 +9,7 @@ import { type LimitState, limitState } from './limit-state.js'
 import type { Named, OptionsFor } from './model.js'
 import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarOutput, type ScalarPath, untyped } from './path.js'
-import { MOST_LEVELS, type SubsetRun, subsetRun } from './subset-simulation.js'
+import { MOST_LEVELS, repeatedRun, type SubsetRun, subsetRun } from './subset-simulation.js'
 import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 
@@ -28,7 +28,7 @@ export interface FailureOptions<K extends Kind, P extends string = string> {
   readonly correlations?: readonly Correlation<P>[]
   /** Samples of each level of a run. Default 1000. */
   readonly samples?: number
-  /** Independent runs, from whose spread the interval comes. Default 10. A run takes about `samples` runs of the formula for each power of ten. */
+  /** Independent runs, from whose spread the interval comes. Default 10, besides the one that finds the levels. A run takes about `samples` runs of the formula for each power of ten. */
   readonly runs?: number
   /** Default 1. The same seed gives the same result to the last bit. */
   readonly seed?: number
@@ -46,8 +46,8 @@ const KNOWN = ['below', 'above', 'correlations', 'samples', 'runs', 'seed', 'con
  * index, the likeliest point of failure, and how much each input matters there. Where the two disagree the limit is curved there or failure has several
  * ways, and the sampled chance is the one to use. A point where the formula has no answer counts as failed.
  *
- * Runs lie a little too high on average, by about the square of their own spread: 5 % with 1000 samples and 2 % with 4000, at a known chance of 6e-4. The interval of 95 % held
- * it in 72 of 80 results.
+ * One run finds the levels, and the others go through them, so that the chance is right on average, however rare: 0.96 to 1.00 of known chances of 1e-6 and 1e-9 over 60 seeds, with
+ * a standard error of 0.02. Results are skewed, and the interval of 95 % lies below the chance more often than it says: it held it in 168 of 180 results, and in 706 of 780 with 300 samples.
  *
  * Such a chance is as good as the tails of the distributions given: they are rarely known that far out. It compares designs; it proves no safety.
  *
@@ -82,7 +82,11 @@ export function failureProbability<I extends Inputs, O extends Output>(
   const paths = uncertain.varied.map(({ path }) => path)
   const { lower } = correlationFactor(paths, correlations, formula.id)
   const state = limitState(uncertain, lower, limit, below === undefined ? -1 : 1)
-  const found = Array.from({ length: runs }, (_, r) => subsetRun(state, samples, seed, r))
+  // One run finds the levels and counts for nothing else. Where it does not reach failure, each run looks for its own.
+  const { passed, reached } = subsetRun(state, samples, seed, runs)
+  const found = Array.from({ length: runs }, (_, r) =>
+    reached ? repeatedRun(state, passed, samples, seed, r) : subsetRun(state, samples, seed, r),
+  )
   const first = firstOrder(state, uncertain, found, lower !== undefined)
   return new Reliability({
     formula: formula.id,

@@ -1,12 +1,20 @@
 import { normalQuantile, type RandomStream, randomStream } from '../numeric/index.js'
 import type { LimitState } from './limit-state.js'
 
+/** A level that a run has passed: what its samples stayed below, and how far their moves reached in the end. */
+interface Passed {
+  readonly threshold: number
+  readonly reach: number
+}
+
 /** One run of subset simulation. */
 export interface SubsetRun {
   /** The estimate; 0 where the last level was not near failure. */
   readonly probability: number
   /** Levels passed. */
   readonly levels: number
+  /** The same one by one, for `repeatedRun`. */
+  readonly passed: readonly Passed[]
   /** Whether failure was reached. */
   readonly reached: boolean
   /** The failed sample nearest to the middle of all scores. */
@@ -29,20 +37,29 @@ interface Sample {
   readonly g: number
 }
 
+const keptOf = (samples: number) => Math.max(2, Math.round(SHARE * samples))
+const normals = (n: number, random: RandomStream) => Float64Array.from({ length: n }, () => normalQuantile(random.uniform()))
+const drawn = (state: Sampled, samples: number, random: RandomStream): Sample[] =>
+  Array.from({ length: samples }, () => {
+    const u = normals(state.n, random)
+    return { u, g: state.at(u) }
+  })
+
 /**
  * The chance of failure by subset simulation: a chain of levels, each ten times as rare as the one before, sampled by Markov chains in standard normal
  * space whose moves adapt their length. For chances far below what plain draws meet.
+ *
+ * Its levels follow from its own samples, so that the product of their shares is too high on average: by k / (k − 1) in each level of k kept samples alone, since the chance below the k-th
+ * smallest of n is a beta variable of mean inverse n / (k − 1). `repeatedRun` has no such bias.
  *
  * Source: S.-K. Au, J. L. Beck, *Probab. Eng. Mech.* 16 (2001) 263; I. Papaioannou, W. Betz, K. Zwirglmaier, D. Straub, *Probab. Eng. Mech.* 41
  * (2015) 89 (moves).
  */
 export function subsetRun(state: Sampled, samples: number, seed: number, stream: number, mostLevels = MOST_LEVELS): SubsetRun {
   const random = randomStream(seed, stream)
-  const kept = Math.max(2, Math.round(SHARE * samples))
-  let level: Sample[] = Array.from({ length: samples }, () => {
-    const u = Float64Array.from({ length: state.n }, () => normalQuantile(random.uniform()))
-    return { u, g: state.at(u) }
-  })
+  const kept = keptOf(samples)
+  let level = drawn(state, samples, random)
+  const passed: Passed[] = []
   let reach = 0.6
   let before = 1
   for (let levels = 0; ; levels++) {
@@ -57,6 +74,7 @@ export function subsetRun(state: Sampled, samples: number, seed: number, stream:
       return {
         probability: (before * failed.length) / samples,
         levels,
+        passed,
         reached,
         nearest: nearestOf(failed),
         failed: failed.map(({ u }) => u),
@@ -67,6 +85,38 @@ export function subsetRun(state: Sampled, samples: number, seed: number, stream:
     const next = chains(state, seeds, samples, threshold, reach, random)
     level = next.level
     reach = next.reach
+    passed.push({ threshold, reach })
+  }
+}
+
+/**
+ * A run through the levels of another one, whose draws it does not share: thresholds and lengths of moves are then given. The product of the shares is the chance of failure on average, without any bias,
+ * however few the samples. A level that no sample reaches makes it 0.
+ *
+ * Source: P. Del Moral, A. Doucet, A. Jasra, *J. R. Stat. Soc. B* 68 (2006) 411 (normalising constants of samplers with fixed levels); M. Amrein, H. R. Künsch, *ACM Trans. Model. Comput. Simul.*
+ * 21 (2011) 13 (fixed effort splitting).
+ */
+export function repeatedRun(state: Sampled, passed: readonly Passed[], samples: number, seed: number, stream: number): SubsetRun {
+  const random = randomStream(seed, stream)
+  let level = drawn(state, samples, random)
+  let probability = 1
+  for (const { threshold, reach } of passed) {
+    const below = level.filter(({ g }) => g <= threshold)
+    probability *= below.length / samples
+    if (below.length === 0) break
+    // As many chains of the same lengths whatever the level: lengths that follow from how many samples are below would tie the shares of two levels together.
+    const order = shuffled(below, random)
+    const seeds = Array.from({ length: keptOf(samples) }, (_, s) => order[s % order.length] as Sample)
+    level = chains(state, seeds, samples, threshold, reach, random, false).level
+  }
+  const failed = probability > 0 ? level.filter(({ g }) => g <= 0) : []
+  return {
+    probability: (probability * failed.length) / samples,
+    levels: passed.length,
+    passed,
+    reached: true,
+    nearest: nearestOf(failed),
+    failed: failed.map(({ u }) => u),
   }
 }
 
@@ -78,7 +128,15 @@ function nearestOf(failed: readonly Sample[]): Float64Array | undefined {
 }
 
 /** Chains from the seeds that stay below a threshold, together as many samples as a level has. */
-function chains(state: Sampled, seeds: readonly Sample[], samples: number, threshold: number, from: number, random: RandomStream) {
+function chains(
+  state: Sampled,
+  seeds: readonly Sample[],
+  samples: number,
+  threshold: number,
+  from: number,
+  random: RandomStream,
+  adapts = true,
+) {
   const level: Sample[] = []
   let reach = from
   let [tried, accepted, adaptations] = [0, 0, 0]
@@ -96,7 +154,7 @@ function chains(state: Sampled, seeds: readonly Sample[], samples: number, thres
       }
       level.push(own)
     }
-    if ((s + 1) * ADAPTATIONS >= (adaptations + 1) * seeds.length) {
+    if (adapts && (s + 1) * ADAPTATIONS >= (adaptations + 1) * seeds.length) {
       adaptations++
       reach = Math.min(0.999, reach * Math.exp((accepted / tried - ACCEPTED) / Math.sqrt(adaptations)))
       tried = 0
