@@ -122,7 +122,7 @@ export class Surrogate extends Printable {
         ['input', 'from', 'to'],
         this.box.map(({ path, from, to }) => [path, String(from), String(to)]),
       ),
-      `Each answer states an error that ${percentText(this.confidence)} of the points of this box keep. Work out with the formula itself what you build from.`,
+      `Each answer states an error that ${percentText(this.confidence)} of the points of a box keep on average over surrogates; of this box it may be some percent more or fewer. Work out with the formula itself what you build from.`,
     ].join('\n\n')
   }
 }
