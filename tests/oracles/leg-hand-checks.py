@@ -204,10 +204,13 @@ for j in R:
     # Largest pin in a hole two deviations small, and steel shrinks less than the print at -2 degC.
     tight = d + upper - (hole - 2 * hole_scatter) + d * (STEEL['alpha'] - ASA['alpha']) * (-22)
     row('coldMorning', 'boss.split', j, lame(tight, ASA['E'] * WET, j)[1], held(ASA, -2, hour, ASA['across'] if hoop_across[j] else 1))
-    # Grip: mean fit, less by heat and swelling, relaxed; against the eye's drag (friction 0.4) and a twentieth of the load along the pin.
+    # Grip: the mean fit, less by swelling, has relaxed for a season at the temperature of the data and for the time of the case in its air; what the heat of
+    # the case takes away is as stiff as after an hour (Boltzmann). Against the eye's drag (friction 0.4) and a twentieth of the load along the pin.
     for case, seconds in (('season', time['season']), ('hotAfternoon', mpf(day))):
-        mean = d + (upper + lower) / 2 - hole + d * ((STEEL['alpha'] - ASA['alpha']) * (air[case] - 20) - SWELLING)
-        p = lame(mean, creep_modulus(ASA, air[case], seconds), j)[0]
+        shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + air[case]) - 1 / mpf('296.15')))
+        kept, fresh = creep_modulus(ASA, 23, 70 * day + seconds / shift), creep_modulus(ASA, air[case], hour)
+        mean = d + (upper + lower) / 2 - hole - d * SWELLING
+        p = lame(mean * kept / fresh + d * (STEEL['alpha'] - ASA['alpha']) * (air[case] - 20), fresh, j)[0]
         F = on_pin(case, j)
         row(case, 'boss.grip', j, hypot(F / 20, mpf('0.4') * F), mpf('0.4') * p * pi * d * 2 * L)
     # Difference of two normal sizes (Shigley 1-10): pin's zone is six deviations wide.

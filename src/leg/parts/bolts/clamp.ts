@@ -5,7 +5,7 @@ import { temperatureRise } from '../../lines.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { airTemperature, assemblyTemperature, days, hour, season, walkingTime } from '../load/fields.js'
 import { layered, steel } from '../materials/fields.js'
-import { creepCoefficient, creepExponent, creepShift, modulus, softening, thermalExpansion } from '../materials/values.js'
+import { calendar, creepCoefficient, creepExponent, creepShift, modulus, softening, thermalExpansion } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { heat } from '../motors/heat.js'
 import { material as plateMaterial } from '../plates/fields.js'
@@ -23,7 +23,6 @@ const settledOf = line('clamp load after embedding', { preload: 'force', loss: '
   Math.max(0, x.preload - x.loss),
 )
 const walked = line.product('time walked in a season', { days: 'count', perDay: 'time' }, 'time')
-const calendar = line.sum('time that creep counts', { season: 'time', warm: 'time' }, 'time')
 const stressOf = line.product('stress at a small strain', { strain: 'strain', modulus: 'modulus' }, 'stress')
 const grownOf = line.quotient('strain over instantaneous strain', { strain: 'strain', small: 'strain' }, 'ratio')
 const since = line.quotient('growth since tightening again', { grown: 'ratio', week: 'ratio' }, 'ratio')

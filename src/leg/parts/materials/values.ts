@@ -174,17 +174,20 @@ export const creepExponent = value('material.creepExponentNow', ['material'], (u
   isRigid(use) ? 0 : neededOf(use, 'creepExponent', use(given.creepExponentGiven)),
 )
 
-/** Modulus that is left of a strain held at a temperature for a time: heat counts as more time. */
-export function relaxedModulus(use: Use<never>, material: Of<'material'>, temperature: number, duration: number): number {
+/** Time at room temperature, and what time in the warm counts for. */
+export const calendar = line.sum('time that creep counts', { season: 'time', warm: 'time' }, 'time')
+/** Modulus that is left of a strain held at a temperature for a time, after a time at room temperature: heat counts as more time. */
+export function relaxedModulus(use: Use<never>, material: Of<'material'>, temperature: number, duration: number, before = 0): number {
   const at = use.at(modulus, { material })
   const coefficient = use.at(creepCoefficient, { material })
   if (coefficient === 0) return at
   const shift = creepShift(use, material, temperature)
+  const warm = use.run(equivalentTime, { time: duration, shift })
   return use.shared(findleyRelaxationModulus, {
     modulus: at,
     creepCoefficient: coefficient,
     creepExponent: use.at(creepExponent, { material }),
-    time: use.run(equivalentTime, { time: duration, shift }),
+    time: before === 0 ? warm : use.run(calendar, { season: before, warm }),
     referenceTime: use(hour),
   })
 }

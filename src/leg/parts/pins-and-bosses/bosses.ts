@@ -141,11 +141,11 @@ export const bossChecks: readonly Check[] = [
     when: ['walks', 'repeats'],
     demand: value('boss.gripDemand', ['joint', 'event', 'air', 'age'], (use) => use(grip).demand),
     capacity: value('boss.gripCapacity', ['joint', 'event', 'air', 'age'], (use) => use(grip).capacity),
-    remark: value('boss.looseRemark', ['joint', 'air'], (use) =>
+    remark: value('boss.looseRemark', ['joint', 'event', 'air'], (use) =>
       use(isLoose) ? 'the pin is loose in its boss at this temperature' : undefined,
     ),
     demandIs: 'the force at the pin surface from the eye that drags it and a twentieth of the load along it (assumption)',
-    capacityIs: 'the grip of both bosses with the pressure that temperature and relaxation leave',
+    capacityIs: 'the grip of both bosses with the pressure that a season of relaxation and then the temperature leave',
     remedy: 'positive retention (a cap or a ring), a tighter hole, a longer engagement, or a bush in the eye',
   },
   {

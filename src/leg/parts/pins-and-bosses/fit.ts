@@ -3,7 +3,7 @@ import { temperatureRise } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
-import { modulusAfterADay } from '../materials/in-air.js'
+import { modulusAfterADay, modulusAfterASeason, modulusWithinAnHour } from '../materials/in-air.js'
 import { modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
 import { boss, holeDeviations, pin } from './fields.js'
 
@@ -40,18 +40,22 @@ const largestPin = value('pin.largestDiameter', ['joint'], (use) =>
   use.run(largestSize, { nominal: use(pin.diameter), upper: use(pinTolerance).upper }),
 )
 
-/** Interference at the temperature of the air. */
-function interferenceAt(use: Use<'joint' | 'air'>, diametralInterference: number, growth: number): number {
+/** Interference after a change of temperature, and with the water that the boss holds. */
+function changed(use: Use<'joint' | 'air'>, diametralInterference: number, temperatureChange: number, growth: number): number {
   const material = use(boss.material)
   return use.run(interferenceChange, {
     diametralInterference,
     diameter: use(pin.diameter),
     bossExpansion: use.at(thermalExpansion, { material }),
     pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    temperatureChange,
     swelling: growth,
   }).diametralInterference
 }
+const rise = (use: Use<'air'>) => use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
+/** Interference at the temperature of the air. */
+const interferenceAt = (use: Use<'joint' | 'air'>, diametralInterference: number, growth: number): number =>
+  changed(use, diametralInterference, rise(use), growth)
 /** Interference of mean sizes, with the water that the boss holds. */
 export const meanInterference = value('boss.meanInterference', ['joint', 'air'], (use) =>
   interferenceAt(use, use.run(over, { pin: use(meanPin), hole: use(boss.hole) }), use.at(swelling, { material: use(boss.material) })),
@@ -78,6 +82,33 @@ export const splitStress = value(
   'boss.splitStress',
   ['joint', 'air'],
   (use) => press(use, use(tightestInterference), use.at(modulus, { material: use(boss.material) })).boreHoopStress,
+)
+const keptOf = line(
+  'interference that relaxation and heat leave',
+  { assembled: 'length', kept: 'modulus', warm: 'length', fresh: 'modulus' },
+  'length',
+  'assembled · kept / fresh + warm',
+  (x) => (x.assembled * x.kept) / x.fresh + x.warm,
+)
+/**
+ * Interference of a fit that has relaxed for a season, over the modulus of what the air changed within the hour: what presses since assembly has relaxed, what
+ * heat takes away has hardly.
+ */
+export const relaxedInterference = value('boss.relaxedInterference', ['joint', 'event', 'air'], (use) => {
+  const material = use(boss.material)
+  const fitted = use.run(over, { pin: use(meanPin), hole: use(boss.hole) })
+  return use.run(keptOf, {
+    assembled: changed(use, fitted, 0, use.at(swelling, { material })),
+    kept: use.at(modulusAfterASeason, { material }),
+    warm: changed(use, 0, rise(use), 0),
+    fresh: use.at(modulusWithinAnHour, { material }),
+  })
+})
+/** Pressure of a fit of mean sizes that has relaxed for a season. */
+export const holdingPressure = value(
+  'boss.holdingPressure',
+  ['joint', 'event', 'air'],
+  (use) => press(use, use(relaxedInterference), use.at(modulusWithinAnHour, { material: use(boss.material) })).pressure,
 )
 /** Pressure of a fit of mean sizes after the time under load, a day at least. */
 export const gripPressure = value(

@@ -2,7 +2,7 @@ import { fitProbability, isoTolerance, pressFitHold } from '../../../fasteners/i
 import { line, type Use, value } from '../../run/index.js'
 import { frictionOnSteel } from '../materials/values.js'
 import * as own from './fields.js'
-import { gripPressure, meanInterference, meanPin } from './fit.js'
+import { holdingPressure, meanPin, relaxedInterference } from './fit.js'
 import { pinForce } from './loads.js'
 
 const { boss, pin } = own
@@ -28,7 +28,7 @@ const both = line('length of pin in both bosses', { engagement: 'length' }, 'len
 const hold = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
   const [force, diameter] = [use(pinForce), use(pin.diameter)]
   return use.run(pressFitHold, {
-    pressure: use(gripPressure),
+    pressure: use(holdingPressure),
     diameter,
     length: use.run(both, { engagement: use(boss.engagement) }),
     friction: use.at(frictionOnSteel, { material: use(boss.material) }),
@@ -37,8 +37,8 @@ const hold = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
     requiredReserve: use(own.gripReserve),
   })
 }
-/** Whether the pin is loose in its bosses at a temperature. */
-export const isLoose = value('boss.isLoose', ['joint', 'air'], (use) => use(meanInterference) <= 0)
+/** Whether the pin is loose in its relaxed bosses at a temperature. */
+export const isLoose = value('boss.isLoose', ['joint', 'event', 'air'], (use) => use(relaxedInterference) <= 0)
 /** Force that drags the pin, and what holds it. */
 export const grip = value('boss.grip', ['joint', 'event', 'air', 'age'], (use) =>
   use(isLoose) ? { demand: use(pinForce), capacity: 0 } : hold(use),
