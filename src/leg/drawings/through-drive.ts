@@ -37,7 +37,8 @@ export function throughDriveDrawing(facts: Facts): Drawing | undefined {
   const figure = new Figure({ id: 'through-drive', title: `${name}, seen from the robot’s left`, ...answerOf(name, facts.worst(ids)) })
   const said = through.kind === 'belt' ? belt(figure, facts, through, s, link) : cord(figure, facts)
   const turned = s.kind === 'belt' ? 'pulley' : 'drum'
-  const turns = `The ${turned} on the hip axis turns with the hip, and ${plain(facts.get(ratio, at), 4)} times as far as the knee${n < 0 ? ', against it' : ''}.`
+  const times = plain(facts.get(ratio, at), 4)
+  const turns = `The ${turned} on the hip axis turns with the hip, and ${times === '1' ? '' : `${times} times `}as far as the knee${n < 0 ? ', against it' : ''}.`
   const squeeze = `Both spans press the upper link together with ${plain(rest, 4)} N at rest, on the shelf too.`
   drumTravel(figure, facts, turned)
   figure.results([...said, turns, squeeze, ...resultLines(facts, ids)])
