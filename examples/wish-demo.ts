@@ -9,7 +9,15 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { htmlReport, type Kept, proposeLeg, robustLeg } from 'limbwright/leg'
 
 const FIRST = 'dune-walker'
-const OTHERS = ['tide-pool-scout', 'terrace-courier', 'quarry-sampler', 'cellar-inspector', 'crate-hauler', 'furnace-hall-surveyor']
+const OTHERS = [
+  'tide-pool-scout',
+  'terrace-courier',
+  'quarry-sampler',
+  'cellar-inspector',
+  'crate-hauler',
+  'furnace-hall-surveyor',
+  'glasshouse-hexapod',
+]
 
 const wishOf = (name: string) => readFileSync(new URL(`wishes/${name}.yaml`, import.meta.url), 'utf8')
 const KEPT = 'out/wish-kept.json'
