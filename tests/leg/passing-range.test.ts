@@ -143,7 +143,7 @@ test('where all values pass, the ends are those of the search, and the text says
 test('where the document allows none of the values, the text gives its reason', () => {
   const none = passingRange(leg, 'joints.knee.drive.drum.bore', { ...stand, from: '0.4 m', to: '0.5 m', values: 3 })
   expect(none.tried.every(({ refused }) => refused !== undefined)).toBe(true)
-  expect(passingRangeText(none).split('\n')[1]).toMatch(/^The document allows none of them: .*drum.*\.$/)
+  expect(passingRangeText(none).split('\n')[1]).toMatch(/^The document allows none of these values: .*drum.*\.$/)
 })
 
 test('an end at which the document stops is named in the text with its reason', () => {
