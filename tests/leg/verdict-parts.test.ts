@@ -166,6 +166,9 @@ describe('a verdict of one load case', () => {
     expect(verdict.checks.some((check) => fields(keyOfResult(check)).has('robot.mass'))).toBe(true)
   })
 
+  test('no load case gives no verdict, which would pass without a check', () =>
+    expect(() => assess(verdict.leg, { cases: [] })).toThrow(/cases .*must include a load case that a check applies to/))
+
   test('keeps its calculation, so that nothing is calculated twice', () => {
     expect(recordedOf(verdict)).toBe(recordedOf(verdict))
     expect(
