@@ -2,8 +2,9 @@ import { barChart, type Chart } from '../../chart/index.js'
 import { sensitivity } from '../../study/index.js'
 import { Quantity } from '../../units/index.js'
 import { fieldFormula } from '../as-formula.js'
-import { fieldsRead } from '../assess/recorded.js'
+import { fieldsRead, keyOfResult } from '../assess/recorded.js'
 import { unitSigns } from '../assess/sentence.js'
+import type { CheckResult } from '../check-result.js'
 import type { Assessment } from '../result.js'
 import { placeOf, reserveText } from './content.js'
 import { fieldName } from './fields-list.js'
@@ -14,10 +15,15 @@ const SWING = 0.02
 /** A reserve beyond so many times the present one is drawn at this length; the label has the number. */
 const LONGEST = 3
 
+/** The check whose reserve the chart moves: the governing one. Where nothing is left of its capacity no small change moves it: then the next that has a reserve. */
+const movable = ({ governing, checks }: Assessment): CheckResult =>
+  governing.reserve > 0 ? governing : (checks.find(({ reserve }) => reserve > 0) ?? governing)
+
 /** What moves the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
 export function sensitivityChart(assessment: Assessment): Chart {
-  const { leg, governing } = assessment
-  const check = governing.joint === undefined ? governing.id : `${governing.id} ${governing.joint}`
+  const { leg, governing: first } = assessment
+  const governing = movable(assessment)
+  const check = keyOfResult(governing)
   const { defaults: _, ...data } = leg
   const found = sensitivity(
     fieldFormula(leg, { check, cases: [governing.case] }),
@@ -36,11 +42,11 @@ export function sensitivityChart(assessment: Assessment): Chart {
   const end = (reserve: number) => Number(Math.min(reserve, LONGEST * base).toPrecision(6))
   const cut = shown.some(({ atFrom, atTo }) => Math.max(atFrom!.si, atTo!.si) > LONGEST * base)
   return barChart({
-    title: `Sensitivity of the governing reserve (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
+    title: `Sensitivity of the ${governing === first ? 'governing reserve' : 'least reserve above 0'} (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
     description:
       shown.length === 0
-        ? 'A change of two per cent in any one quantity of the leg leaves the governing reserve as it is.'
-        : `Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
+        ? 'A change of two per cent in any one quantity of the leg leaves this reserve as it is.'
+        : `${governing === first ? '' : `The governing check (${placeOf(first)}) has no capacity left, which no small change moves: this is the next. `}Reserve with each value two per cent lower and two per cent higher, those that move it most first: ${shown
             .slice(0, 3)
             .map(({ path, atFrom, atTo }) => `${fieldName(path)} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
             .join(
