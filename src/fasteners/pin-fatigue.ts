@@ -51,6 +51,7 @@ export const pinEnduranceLimit = /* @__PURE__ */ formula('fasteners.pinEndurance
 
 /** Reserve against fatigue under a mean and an alternating stress (modified Goodman line); check the largest stress against the yield strength as well. */
 export const goodmanReserve = /* @__PURE__ */ formula('fasteners.goodmanReserve', {
+  title: 'Goodman reserve',
   inputs: {
     /** Largest stress of the cycle. */
     largestStress: 'stress',

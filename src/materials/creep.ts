@@ -21,6 +21,7 @@ const WATCHED_STRENGTH = {
  * ε(t) = σ/E₀ · (1 + c (t/t₁)ⁿ): elastic strain, plus a creep strain that is c times the elastic one at the reference time.
  */
 export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', {
+  title: 'Findley strain',
   inputs: {
     ...STRESS,
     ...MODULUS,
@@ -49,6 +50,7 @@ export const findleyStrain = /* @__PURE__ */ formula('materials.findleyStrain', 
  * ε(t) = ε₀ sinh(σ/σₑ) + m (t/t₁)ⁿ sinh(σ/σₘ); for small stress it is the linear law.
  */
 export const findleySinhStrain = /* @__PURE__ */ formula('materials.findleySinhStrain', {
+  title: 'Findley strain with hyperbolic sines',
   inputs: {
     ...STRESS,
     /** Elastic strain factor ε₀. */
@@ -94,6 +96,7 @@ export const creepModulus = /* @__PURE__ */ formula('materials.creepModulus', {
 
 /** Creep strain, elastic part apart, by the Norton-Bailey law ε = ε₁ (σ/σ₁)ᵖ (t/t₁)^q. */
 export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaileyStrain', {
+  title: 'Norton-Bailey strain',
   inputs: {
     /** Constant stress. */
     stress: { kind: 'stress', min: 0 },
@@ -111,6 +114,7 @@ export const nortonBaileyStrain = /* @__PURE__ */ formula('materials.nortonBaile
 
 /** Time until the total strain under a constant stress reaches a limit, by the linear Findley law. */
 export const findleyTimeToStrain = /* @__PURE__ */ formula('materials.findleyTimeToStrain', {
+  title: 'time to a strain by the Findley law',
   inputs: {
     /** Strain allowed. */
     strain: { kind: 'strain', above: 0 },

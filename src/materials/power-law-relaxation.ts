@@ -26,6 +26,7 @@ export const powerLawRelaxationModulus = /* @__PURE__ */ formula('materials.powe
  * function Eₙ.
  */
 export const findleyRelaxationModulus = /* @__PURE__ */ formula('materials.findleyRelaxationModulus', {
+  title: 'Findley relaxation modulus',
   inputs: {
     ...MODULUS,
     ...CREEP_COEFFICIENT,

@@ -415,7 +415,7 @@ describe('reports', () => {
     expect(Buffer.byteLength(whole)).toBeLessThan(480_000)
     for (const verdict of [firstVerdict, revisedVerdict]) {
       expect(Buffer.byteLength(htmlReport(verdict))).toBeLessThan(400_000)
-      expect(Buffer.byteLength(markdownReport(verdict))).toBeLessThan(128_000)
+      expect(Buffer.byteLength(markdownReport(verdict))).toBeLessThan(120_000)
     }
   })
 

@@ -64,6 +64,13 @@ export function sentenceOf(
   return `${caseTitle}: the ${part} ${verdict}. ${capital(closed(check.demandIs))} is ${d}; ${closed(check.capacityIs)} is ${c}; ${outcome}.`
 }
 
-/** A phrase with a clause behind a comma ends that clause before the verb. */
-const closed = (phrase: string): string => (phrase.includes(', ') ? `${phrase},` : phrase)
+/** Words after which a clause runs to the end of its phrase. */
+const TO_THE_END = /^(?:which|where|since|shear|on the shelf)/
+
+/** A phrase that ends in a clause behind a comma ends that clause before the verb; commas in brackets, of a list, and in pairs do not count. */
+function closed(phrase: string): string {
+  const bare = phrase.replaceAll(/\([^)]*\)/g, '').replaceAll(/, (?:the )?(?!\w+ed )\w+ (?:and|or)\b/g, ' and')
+  const clauses = bare.split(', ').slice(1)
+  return clauses.length % 2 === 1 || bare.includes(': ') || TO_THE_END.test(clauses.at(-1) ?? '') ? `${phrase},` : phrase
+}
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)

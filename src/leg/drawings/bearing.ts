@@ -53,7 +53,7 @@ function seatFit(figure: Figure, facts: Facts, pivot: Pivot, { interference }: S
     ...found.flatMap(([air, at]) => (at === undefined ? [] : [{ name: AIRS[air], um: 1e6 * at }])),
   ]
   const reach = 1.15 * Math.max(1, ...bars.map(({ um }) => Math.abs(um)))
-  figure.block('Interference of the seat, μm', (y) =>
+  figure.block('Interference of the seat, µm', (y) =>
     barBlock(
       {
         from: Math.min(0, ...bars.map(({ um }) => 1.15 * um)),
@@ -71,7 +71,7 @@ function seatFit(figure: Figure, facts: Facts, pivot: Pivot, { interference }: S
     ),
   )
   figure.rows(
-    ...bars.map(({ name, um }) => amount(`interference of the seat, ${name}`, um, 'μm', name === 'at assembly' ? 'document' : 'result')),
+    ...bars.map(({ name, um }) => amount(`interference of the seat, ${name}`, um, 'µm', name === 'at assembly' ? 'document' : 'result')),
   )
 }
 

@@ -3,6 +3,7 @@ import type { Joint } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { motorShear, stackPulls, stackShear } from '../parts/bolts/loads.js'
 import { footForce } from '../parts/motion/values.js'
+import { listed } from '../report/amounts.js'
 import { boltCircle, drawHoles, holeWords } from './bolt-circle.js'
 import { type Facts, resultSentence } from './facts.js'
 import { motorSizes } from './motor.js'
@@ -66,11 +67,11 @@ export function stackPatternDrawing(facts: Facts): Drawing | undefined {
     `${worst === undefined ? '' : `${worst.caseTitle}. `}The bracket turns about its edge as a rigid body: the pull on a bolt grows with its distance. The side-by-side places of the bolts are not given.`,
   )
   const shear = at === undefined ? undefined : facts.tried(stackShear, { ...at, boltGroup: group })
-  if (shear !== undefined) figure.text(`Across each bolt ${plain(shear, 3)} N, which friction holds.`)
+  if (shear !== undefined) figure.text(`Across each bolt ${plain(shear, 3)} N, which friction has to hold.`)
   figure.results(resultLines(facts, STACK))
   figure
     .say(
-      `Bolts at ${distances.map((d) => plain(d)).join(', ')} mm from the edge carry ${rows.map(({ count, pull, distance }) => `${count} × ${plain(pull, 3)} N at ${plain(distance)} mm`).join(', ')}.`,
+      `The bolts carry ${listed(rows.map(({ count, pull, distance }) => `${count} × ${plain(pull, 3)} N at ${plain(distance)} mm`))} from the edge.`,
       ...facts.checks(STACK).slice(0, 1).map(resultSentence),
     )
     .rows(
@@ -134,7 +135,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   figure.results(resultLines(facts, MOTOR, joint))
   figure
     .say(
-      `${count} holes of ${plain(hole)} mm on a circle of ${plain(circle)} mm${shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`}.`,
+      `${count} holes of ${plain(sleeve ?? hole)} mm${sleeve === undefined ? '' : `, for sleeves with a bore of ${plain(hole)} mm,`} on a circle of ${plain(circle)} mm${shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`}.`,
       ...facts.checks(MOTOR, joint).slice(0, 1).map(resultSentence),
     )
     .rows(

@@ -66,7 +66,7 @@ function rowsOf(s: Sizes): Row[] {
     ...(s.nut === 'tappedMetal'
       ? []
       : [length('nut across flats', s.nutSizes.acrossFlats, 'standard'), length('nut height', s.nutSizes.height, 'standard')]),
-    word('nut', NUTS[s.nut] ?? s.nut),
+    word('nut', (NUTS[s.nut] ?? s.nut).replace(/^with a nut /, '')),
   ]
 }
 

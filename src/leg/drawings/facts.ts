@@ -49,10 +49,10 @@ export const sign = ({ reserve, requiredReserve }: CheckResult): '✓' | '!' | '
 
 /** Demand, capacity and reserve of a check in one line. */
 export const resultText = (check: CheckResult): string =>
-  `${amountTexts(check.demand, check.capacity).join(' of ')}, reserve ${reserveText(check.reserve)} ${sign(check)}`
+  `${amountTexts(check.demand, check.capacity).join(' against ')}, reserve ${reserveText(check.reserve)} ${sign(check)}`
 
 /** A check in a sentence of a description. */
 export const resultSentence = (check: CheckResult): string =>
-  `${capital(check.part)} ${check.mode}: ${amountTexts(check.demand, check.capacity).join(' of ')}, reserve ${reserveText(check.reserve)}, ${check.caseTitle.toLowerCase()}.`
+  `${capital(check.part)} ${check.mode}: ${amountTexts(check.demand, check.capacity).join(' against ')}, reserve ${reserveText(check.reserve)}, ${check.caseTitle.toLowerCase()}.`
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -44,7 +44,7 @@ export function fitBars(
   const ends = { pin: [1e6 * lower, 1e6 * upper], hole: [micro(hole - scatter - diameter), micro(hole + scatter - diameter)] } as const
   const reach = Math.max(5, ...[...ends.pin, ...ends.hole].map(Math.abs)) * 1.15
   const signed = (x: number) => (x > 0 ? `+${plain(x, 3)}` : plain(x, 3))
-  figure.block(`Fit: deviations from ${plain(diameter)} mm in μm`, (y) =>
+  figure.block(`Fit: deviations from ${plain(diameter)} mm in µm`, (y) =>
     barBlock(
       {
         from: -reach,
@@ -71,6 +71,6 @@ export function fitBars(
   )
   if (interference !== undefined)
     figure.text(
-      `Mean interference in ordinary air${bossPrinted ? ', with the water that the print holds' : ''}: ${plain(1e6 * interference, 3)} μm.`,
+      `Mean interference in ordinary air${bossPrinted ? ', with the water that the print holds' : ''}: ${plain(1e6 * interference, 3)} µm.`,
     )
 }

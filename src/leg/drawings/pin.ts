@@ -27,6 +27,8 @@ const CHECKS = [
   'boss.fitScatter',
   'boss.zone',
 ]
+/** Those of a pin that bears nothing: its fit, and the print round it. */
+const UNLOADED: ReadonlySet<string> = new Set(['boss.split', 'boss.fitScatter', 'boss.zone'])
 
 /** The pin of a joint in its bosses: section, loads, fit. */
 export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
@@ -44,13 +46,18 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   )
   const interference = facts.tried(meanInterference, { joint, air: 'normal' })
   fitBars(figure, facts, joint, s, interference)
-  const force = worst === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(worst.case) })
-  if (worst !== undefined && force !== undefined) {
+  // The loads are those of the case that is hardest for them, whatever check of the pin is nearest to its limit.
+  const hardest = facts.worst(
+    CHECKS.filter((id) => !UNLOADED.has(id)),
+    joint,
+  )
+  const force = hardest === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(hardest.case) })
+  if (hardest !== undefined && force !== undefined) {
     figure.view(loads(s, force))
     momentLine(figure, { ...s, force })
-    const { cheekForce } = facts.get(prised, { joint, ...facts.case(worst.case) })
-    const couple = cheekForce > 0 ? ` A push to the side adds ${plain(cheekForce, 3)} N to one boss and takes them off the other.` : ''
-    figure.text(`${worst.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.${couple}`)
+    const { cheekForce } = facts.get(prised, { joint, ...facts.case(hardest.case) })
+    const couple = cheekForce > 0 ? ` A push to the side adds ${plain(cheekForce, 3)} N to one boss and takes as much off the other.` : ''
+    figure.text(`${hardest.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.${couple}`)
   }
   figure.results(resultLines(facts, CHECKS, joint))
   figure

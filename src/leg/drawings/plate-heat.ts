@@ -49,16 +49,14 @@ function profileOf(facts: Facts, at: { readonly joint: Joint }) {
 
 /** What stands in place of the curve of a plate that has none: its motor settles nowhere, or is as warm as the air. */
 function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: CheckResult, unsettled: string | undefined): Drawing {
-  const why = unsettled === undefined ? 'The plate is as warm as the air' : `No steady temperature: ${unsettled}`
+  const why = unsettled === undefined ? 'The plate is as warm as the air' : `There is no steady temperature: ${unsettled}`
   return figure
     .text(`${worst.caseTitle}.`)
     .text(`${why}.`, unsettled === undefined ? 'ink' : 'bad')
-    .say(`${worst.caseTitle}: ${lower(why)}.`, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
+    .say(`${worst.caseTitle}. ${why}.`, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
     .rows(...facts.checks(CHECKS, joint).map(checked))
     .done()
 }
-
-const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** Whether a limit is too far above the hottest point of a plate to be drawn with it. */
 const isBeyond = (allowed: number, face: readonly Point[], air: number) =>

@@ -38,7 +38,7 @@ export function reservesDrawing(facts: Facts): Drawing {
     ),
   )
   const rows = shown.map((check) => {
-    const name = `${placeOf(check)}: ${check.mode}`
+    const name = `${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}`
     const range = `${reserveText(check.range.worst)} to ${reserveText(check.range.best)}`
     return [name, `${resultText(check)}; range ${range}`, '', 'result'] as const
   })

@@ -105,7 +105,7 @@ function labels(view: View, s: SeatSizes, half: number): void {
     .label([half * 0.5, (s.housing + s.outer) / 4], s.material, { end: 'dot' })
     .label(
       [half, (s.outer / 2) * 0.97],
-      [`seat Ø${plain(s.outer - s.interference, 6)}`, `${plain(Math.abs(1000 * s.interference), 3)} μm ${tight}`],
+      [`seat Ø${plain(s.outer - s.interference, 6)}`, `${plain(Math.abs(1000 * s.interference), 3)} µm ${tight}`],
     )
     .label([half + 0.6, -s.bore / 2], `${s.axle} Ø${plain(s.bore)}`)
   if (s.spacing !== undefined) {

@@ -14,7 +14,7 @@ export const amount = (kind: Kind, si: number): string =>
         ? 'not a number'
         : si > 0
           ? 'infinite'
-          : 'minus infinite'
+          : 'minus infinity'
 
 /** The same with every digit that was given. */
 export const exactAmount = (kind: Kind, si: number): string => (si === 0 ? amount(kind, si) : unitSigns(documentAmount(kind, si)))

@@ -95,6 +95,8 @@ function unsettledBlocks({ unsettled }: Assessment): Block[] {
 /** How well the foot keeps its place. */
 export const footSection = (assessment: Assessment): Block => section('foot', 'The foot', [points(footText(assessment))])
 
+const SAME_CHECKS = 'the same checks as the one before'
+
 /** The measurements that decide most checks. */
 export function measureSection({ priors }: Assessment): Block {
   const grouped = new Map<string, { readonly whats: string[]; readonly test: string; readonly checks: readonly string[] }>()
@@ -104,13 +106,14 @@ export function measureSection({ priors }: Assessment): Block {
     if (known === undefined) grouped.set(key, { whats: [what], test, checks })
     else known.whats.push(what)
   }
+  const all = [...grouped.values()].map((one) => ({ ...one, decides: checkList(one.checks) }))
   return section('measure', 'What to measure first', [
     priors.tests.length === 0
       ? text('No measurement decides more checks than the others.')
       : points(
-          [...grouped].map(([, { whats, test, checks }]) => [
+          all.map(({ whats, test, decides }, i) => [
             { text: capital(listed(whats)), strong: true },
-            `: ${test}. This decides ${checkList(checks)}.`,
+            `: ${test}. This decides ${decides === all[i - 1]?.decides ? SAME_CHECKS : decides}.`,
           ]),
         ),
   ])

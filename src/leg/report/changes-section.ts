@@ -12,10 +12,14 @@ const MOST_NAMED = 2
 
 /** Checks by part and rank; one that applies only after the change has no rank yet. */
 function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
-  const named = harms
-    .slice(0, MOST_NAMED)
-    .map((harm) => `${placeOf(harm)} (${harm.check === undefined ? 'applies then' : rankOf(assessment, harm.check)})`)
-  const rest = harms.length - named.length
+  const ranks = new Map<string, string[]>()
+  for (const harm of harms.slice(0, MOST_NAMED))
+    ranks.set(placeOf(harm), [
+      ...(ranks.get(placeOf(harm)) ?? []),
+      harm.check === undefined ? 'a check that applies then' : rankOf(assessment, harm.check),
+    ])
+  const named = [...ranks].map(([place, own]) => `${place} (${listed(own)})`)
+  const rest = harms.length - Math.min(harms.length, MOST_NAMED)
   return listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])
 }
 
@@ -68,7 +72,7 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
   return [
     section('changes', 'What to change', [
       text(
-        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its required reserve, or loses at most a hundredth of a reserve that is below it. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: change these first.` : ''}`,
+        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its required reserve, or loses at most a hundredth of a reserve that is below it. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: make the changes below first.` : ''}`,
       ),
       points(
         changes.map(({ check, changes: own }): Words => {

@@ -89,9 +89,12 @@ export function measurementText({ bestMeasurement: found, checks }: Assessment):
   if (found === undefined) return undefined
   const check = checks.find(({ id, joint }) => found.check === (joint === undefined ? id : `${id} ${joint}`)) as CheckResult
   const range = ({ worst, best }: { readonly worst: number; readonly best: number }) => `${reserveText(worst)} to ${reserveText(best)}`
-  const which = check === checks[0] ? 'the smallest reserve' : 'the smallest reserve that a measurement can move'
-  return `One measurement narrows ${which} most (${placeOf(check)}: ${check.mode}): ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
+  const which = check === checks[0] ? 'The smallest reserve' : 'The smallest reserve that a measurement can narrow'
+  return `${which} is the one at which the ${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}. The measurement that narrows it most: ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
 }
+
+/** What a kind of evidence means that its word leaves open; stands once, with the list of the sources. */
+export const UNVERIFIED_MEANS = '"Unverified": the source is cited, and its original was not checked.'
 
 /** Words for the kinds of evidence. */
 export const EVIDENCE: Readonly<Record<string, string>> = {
@@ -101,7 +104,7 @@ export const EVIDENCE: Readonly<Record<string, string>> = {
   referenceLibrary: 'reference library',
   computed: 'computed',
   commonPractice: 'common practice',
-  unverified: 'unverified: cited, original not checked',
+  unverified: 'unverified',
   arithmetic: 'a closed form worked again',
   assumption: 'assumption',
 }

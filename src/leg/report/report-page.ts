@@ -114,7 +114,10 @@ function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[
   const all = pictures ?? chartsOf(assessment).map((one) => ({ ...one, svg: undefined }))
   const drawn = all.some(({ svg }) => svg !== undefined)
   // The reserves stand in the ranking: their chart is there to be seen.
-  const charts = besides(all, drawings).filter(({ id }) => drawn || id !== 'reserves')
+  const charts = besides(all, drawings)
+    .filter(({ id }) => drawn || id !== 'reserves')
+    .map((one) => ({ ...one, table: chartTable(one.chart) }))
+  const [shown, empty] = [charts.filter(({ table }) => table.rows.length > 0), charts.filter(({ table }) => table.rows.length === 0)]
   return section('charts', 'Charts', [
     ...(!drawn
       ? [
@@ -123,14 +126,15 @@ function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[
           ),
         ]
       : []),
+    ...empty.map(({ chart }) => text(chart.description)),
     {
       kind: 'pictures',
-      pictures: charts.map(({ id, chart, svg }) => ({
+      pictures: shown.map(({ id, chart, svg, table }) => ({
         id: `chart-${id}`,
         title: chart.title,
         description: chart.description,
         svg,
-        table: chartTable(chart),
+        table,
       })),
     },
   ])

@@ -10,7 +10,7 @@ import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { capital, remarkWords } from './amounts.js'
 import { type Block, type Piece, points, section, table, text, type Words } from './blocks.js'
-import { EVIDENCE } from './content.js'
+import { EVIDENCE, UNVERIFIED_MEANS } from './content.js'
 import { Numbering } from './numbering.js'
 import { Origins, type ValueRow } from './origins.js'
 import { Sources } from './sources.js'
@@ -82,7 +82,9 @@ function specificationSection({ fields }: Origins): Block {
     ids.push(ref)
   }
   return section('specification', 'Specification', [
-    text(`Fields as they were given, ${fields.length - filled} of ${fields.length}. The others were filled in, each with its reason.`),
+    text(
+      `Fields as they were given, ${fields.length - filled} of ${fields.length}. The others were filled in, each with its reason. ${UNVERIFIED_MEANS}`,
+    ),
     table('Every field of the specification with its value', ['no.', 'field', 'value', 'why it was filled in'], rows, ids),
   ])
 }

@@ -1,7 +1,7 @@
 import type { Source } from '../../formula/index.js'
 import { remarkWords } from './amounts.js'
-import { type Block, type Piece, section, table } from './blocks.js'
-import { EVIDENCE } from './content.js'
+import { type Block, type Piece, section, table, text } from './blocks.js'
+import { EVIDENCE, UNVERIFIED_MEANS } from './content.js'
 
 /** Sources, each once: steps and values refer to them by number. */
 export class Sources {
@@ -24,6 +24,7 @@ export class Sources {
   section(): Block {
     const all = [...this.#numbers.values()]
     return section('sources', 'Sources', [
+      ...(all.some(({ source }) => source.level === 'unverified') ? [text(UNVERIFIED_MEANS)] : []),
       table(
         'Sources of formulas and values',
         ['no.', 'source', 'evidence'],

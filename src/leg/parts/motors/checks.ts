@@ -49,7 +49,7 @@ const allowable = (id: string, limit: Value<number, 'motor'>) =>
 export const unsettledRemark = value('motor.unsettledRemark', ['joint', 'event', 'air'], (use) =>
   use(heat).unsettled === undefined
     ? undefined
-    : 'the temperatures of the motor do not converge: assumed to be where every film formula ends',
+    : 'the temperatures of the motor do not converge, and are assumed to be where every film formula ends',
 )
 const speedWith = (use: At, backEmfConstant: number, peakPhaseCurrent: number): number =>
   use.run(speedAtCurrent, {

@@ -51,7 +51,7 @@ interface Temperatures {
 }
 
 const RUNAWAY = 'the loss grows faster with temperature than the heat that leaves, so there is no steady temperature'
-const TOO_LONG = 'within the stall time the mount passes every correlation, or the winding runs away from it'
+const TOO_LONG = 'within the stall time mount or winding passes every correlation, or the winding runs away'
 const TOO_HOT = 'mount or winding would settle beyond every correlation'
 
 /** A motor as its balance takes it. */

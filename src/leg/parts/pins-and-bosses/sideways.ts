@@ -60,7 +60,7 @@ export const prisedEyeCheck: Check = {
 const notCalculated = value(
   'boss.notCalculated',
   [],
-  () => 'not calculated: the arms of the fork, which this couple bends across the leg, and the side faces of the eye',
+  () => 'the arms of the fork, which this couple bends across the leg, and the side faces of the eye are not calculated',
 )
 
 /** Checks of bosses whose pin a force across the leg prises. */
