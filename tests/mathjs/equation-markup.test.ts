@@ -46,9 +46,16 @@ describe('equations as MathML', () => {
     expect(inner('result = equalText(side, "left") ? load : (wrapAngle > 1 ? 2 N : 3 N)')).toMatch(
       /^<mrow>.*<mtable columnalign="left">(<mtr>.*?<\/mtr>){3}<\/mtable><\/mrow><\/mrow>$/,
     )
+    // Below each other, none within another's line.
+    expect(inner('load > 1 N ? load : (wrapAngle > 1 ? 2 N : 3 N)')?.match(/<mtable/g)).toHaveLength(1)
     expect(inner('result = equalText(side, "left") ? load : 3 N')).toContain('<mtext>side</mtext><mo>=</mo><mtext>left</mtext>')
     expect(inner('thread.pitch')).toBe('<msub><mtext>pitch</mtext><mtext>thread</mtext></msub>')
     expect(inner('1.5e-9 m')).toContain('<mn>1.5</mn><mo>·</mo><msup><mn>10</mn><mn>-9</mn></msup>')
+  })
+
+  test('a magnitude stands between bars, and a power entry by entry is raised', () => {
+    expect(inner('abs(load)')).toBe('<mrow><mo>|</mo><mtext>load</mtext><mo>|</mo></mrow>')
+    expect(inner('dotPow(load, 2)')).toBe('<msup><mtext>load</mtext><mn>2</mn></msup>')
   })
 
   test('signs of comparison do not end a tag', () => {
@@ -82,4 +89,12 @@ test('a formula on its card shows equation, inputs, output and sources in a note
   expect(card.html).toContain('<td><code>wrapAngle</code></td>')
   for (const part of ['<strong>slack tension</strong>', '<math', 'force', 'Assumes', 'Sources']) expect(card.html).toContain(part)
   expect(JSON.parse(JSON.stringify(card))).toEqual({ id: card.id, html: card.html })
+})
+
+test('a card lists assumptions and sources one by one, and has no heading over nothing', () => {
+  const { html } = formulaCard(slackTension)
+  for (const statement of slackTension.def.assumes ?? []) expect(html).toContain(`<li>${statement.replaceAll('<', '&lt;')}</li>`)
+  const plain = formulaCard(record([])).html
+  expect(plain).toContain('<summary>Sources</summary><ul><li>a trial (computed)</li></ul>')
+  expect(plain).not.toMatch(/Assumes|Valid where/)
 })
