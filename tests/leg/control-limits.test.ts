@@ -9,16 +9,14 @@ import { benchLeg } from '../../src/leg/plans/bench.js'
 import { limitOf } from '../../src/leg/plans/control-limits.js'
 
 const document = describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))
-/** With a knee boss of ASA, whose print may be weaker than the cord. */
-const weak = withFields(document, { 'bosses.knee.material': 'ASA' })
 /** With the shorter pin, whose boss limits the current at its unfavourable end but holds without any. */
 const leg = benchLeg(
-  withFields(weak, { 'pins.knee.lugThickness': '21 mm', 'pins.knee.cheekThickness': '17 mm', 'bosses.knee.engagement': '17 mm' }),
+  withFields(document, { 'pins.knee.lugThickness': '21 mm', 'pins.knee.cheekThickness': '17 mm', 'bosses.knee.engagement': '17 mm' }),
 )
 
 describe('the cautious limit', () => {
   test('is that of a print where a print may be weak, although a cord governs at typical values', () => {
-    const never = controlSheet(weak).joints.knee.currentLimits.at(-1)!
+    const never = controlSheet(document).joints.knee.currentLimits.at(-1)!
     expect(never.protects).toMatch(/loses the tension of its slack span/)
     expect(never.cautiousBy).toMatch(/^link eye on the pin: wears oval/)
     expect(never.cautious.si).toBeLessThan(0.6 * never.peakPhase.si)
