@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { assemblyPlan, describeLeg } from '../../src/leg/index.js'
+import { assemblyPlan, describeLeg, withFields } from '../../src/leg/index.js'
 import { materialByName } from '../../src/materials/index.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
@@ -28,6 +28,21 @@ describe('material on the shopping list', () => {
     expect(acrylate!.remark).toContain('lower link 160 g')
     expect(polycarbonate!.remark).toContain(`2 bosses of the hip ${hip.toPrecision(2)} g`)
     expect(acrylate!.remark).toContain('not counted, for want of sizes: hip housing')
+  })
+
+  test('a drum that turns with a link counts once where it is of its polymer, and is named where it is of another', () => {
+    const [acrylate] = bought(revised, 'filament').filter(({ size }) => size === 'ASA')
+    expect(acrylate).toMatchObject({ quantity: `${10 * Math.ceil((1.25 * (95.1712 + 160)) / 10)} g` })
+    expect(acrylate!.remark).toContain('upper link 95 g, the drum of the hip (PC) in it; lower link 160 g, the drum of the knee (PC) in it')
+    const alike = withFields(revised, { 'joints.knee.drive.drum.material': 'ASA', 'joints.hip.drive.drum.material': 'ASA' })
+    const [own] = bought(alike, 'filament').filter(({ size }) => size === 'ASA')
+    // The drum of the knee weighs less than its link, which includes it; that of the hip, printed solid, more than its link can include.
+    const hipDrum = Math.PI * 1.4 * (((9.76 + 0.16) / 2) ** 2 - 2.2 ** 2 / 4) * density('ASA')
+    expect(hipDrum).toBeGreaterThan(95.1712)
+    expect(own!.quantity).toBe(`${10 * Math.ceil((1.25 * (95.1712 + 160 + hipDrum)) / 10)} g`)
+    expect(own!.remark).toContain(
+      `upper link 95 g; lower link 160 g, with the drum of the knee; drum of the hip ${hipDrum.toPrecision(2)} g`.replace('1.1e+2', '110'),
+    )
   })
 
   test('metal is bought by finished sizes, pieces of one size together', () => {

@@ -19,6 +19,8 @@ export interface MadePart {
   readonly mass?: number | undefined
   /** Finished size of the metal that it is cut from; absent likewise. */
   readonly stock?: string | undefined
+  /** The link that it turns with, whose mass in the document includes it; absent where there is none. */
+  readonly inLink?: string | undefined
 }
 
 /** Density of a material by its name, kg/m³; absent where it is not known. */
@@ -87,12 +89,16 @@ function plates(shop: Shop): MadePart[] {
   })
 }
 
+/** The link that the drum of a joint turns with: none at the sideways hip, nor of a knee that is driven through the hip. */
+const linkOf = (x: LegNumbers, joint: Joint): string | undefined =>
+  joint === 'hip' ? 'upper link' : joint === 'knee' && x.joints.knee.through === undefined ? 'lower link' : undefined
+
 /** Drums of the cords, and pulleys that are printed: those of metal are bought. */
 function turned(shop: Shop): MadePart[] {
   const { leg, x } = shop
-  const drum = (joint: Joint, part: string) => {
+  const drum = (joint: Joint, part: string, inLink?: string): MadePart => {
     const { material, length, bore } = driveOf(x, joint, 'cord').drum
-    return made(shop, part, material, SHAPES.round({ radius: leg.drives[joint].drumRadius, length, bore }))
+    return { ...made(shop, part, material, SHAPES.round({ radius: leg.drives[joint].drumRadius, length, bore })), inLink }
   }
   const pulley = (part: string, material: string, radius: number, length: number) =>
     isPrinted(x, material) ? [made(shop, part, material, SHAPES.round({ radius, length, bore: 0 }))] : []
@@ -112,7 +118,7 @@ function turned(shop: Shop): MadePart[] {
     return [small, large].flatMap((one) => pulley('pulley along the upper link', through.material, one / 2, belt.width))
   }
   return [
-    ...(drivenBy(x, 'cord') as Joint[]).map((joint) => drum(joint, `drum of the ${jointWords(joint)}`)),
+    ...(drivenBy(x, 'cord') as Joint[]).map((joint) => drum(joint, `drum of the ${jointWords(joint)}`, linkOf(x, joint))),
     ...drivenBy(x, 'belt').flatMap((joint) => {
       const { belt, large } = beltSetting(leg, joint)
       return pulley(`large pulley of the ${jointWords(joint)}`, driveOf(x, joint, 'belt').material, large / 2, belt.width)

@@ -18,6 +18,9 @@ const FILAMENT_SPARE = 0.25
 /** Steps in which filament is counted, kg. */
 const STEP = 0.01
 
+const DRUMS_IN_LINKS =
+  ', which includes the drum that turns with them. A drum of the same polymer counts in its link alone. One of another material, or heavier than its link, counts in both, so that no spool runs short'
+
 const densitiesOf = (leg: LegModel) => {
   const calculation = calculationFor(leg)
   return (material: string) => calculation.get(density, calculation.instances.implied(placeOf(calculation, { material })) as never)
@@ -26,18 +29,28 @@ const counted = ({ count, part }: MadePart) => (count === 1 ? part : `${count} $
 /** Mass of all that are alike, kg. */
 const massOfAll = ({ count, mass }: MadePart) => Array.from({ length: count }, () => mass ?? 0).reduce((sum, one) => sum + one, 0)
 
-/** Filament of a polymer: the mass of its parts with what is lost, and what of it is not counted. */
-function filament(material: string, parts: readonly MadePart[]): ShoppingLine {
+/** Whether the mass of a link of the same polymer includes a drum: not where the drum, printed solid, weighs more than the link. */
+const isInLink = ({ inLink, mass = 0 }: MadePart, alike: readonly MadePart[]) =>
+  alike.some((link) => link.part === inLink && (link.mass ?? 0) >= mass)
+
+/** Filament of a polymer: the mass of its parts with what is lost, and what of it is not counted. Of all parts, for the drums of links. */
+function filament(material: string, of: readonly MadePart[], all: readonly MadePart[]): ShoppingLine {
+  const parts = of.filter((one) => !isInLink(one, of))
+  const drumIn = ({ part }: MadePart) => {
+    const drum = all.find(({ inLink }) => inLink === part)
+    if (drum === undefined || parts.includes(drum)) return ''
+    return drum.material === material ? `, with the ${drum.part}` : `, the ${drum.part} (${drum.material}) in it`
+  }
   const [known, unknown] = [parts.filter(({ mass }) => mass !== undefined), parts.filter(({ mass }) => mass === undefined)]
   const kilograms = (1 + FILAMENT_SPARE) * known.reduce((sum, one) => sum + massOfAll(one), 0)
   const grams = 1000 * STEP * Math.ceil(kilograms / STEP - 1e-9)
-  const each = known.map((one) => `${counted(one)} ${significant(1000 * massOfAll(one), 2)} g`)
+  const each = known.map((one) => `${counted(one)} ${significant(1000 * massOfAll(one), 2)} g${drumIn(one)}`)
   const not = unknown.length === 0 ? '' : `; not counted, for want of sizes: ${listed(unknown.map(counted))}`
   return {
     item: 'filament',
     size: material,
     quantity: known.length === 0 ? 'as the slicer counts it' : `${grams.toFixed(0)} g`,
-    remark: `${listed(each.length === 0 ? parts.map(counted) : each)}${each.length === 0 ? '' : not}`,
+    remark: `${each.length === 0 ? listed(parts.map(counted)) : each.join('; ')}${each.length === 0 ? '' : not}`,
   }
 }
 
@@ -60,7 +73,7 @@ function stockLines(leg: LegModel): ShoppingLine[] {
   const parts = madeParts(leg, densitiesOf(leg))
   return [...new Set(parts.map(({ material }) => material))].flatMap((material) => {
     const of = parts.filter((one) => one.material === material)
-    return isPrinted(leg.x, material) ? [filament(material, of)] : metal(material, of)
+    return isPrinted(leg.x, material) ? [filament(material, of, parts)] : metal(material, of)
   })
 }
 
@@ -75,7 +88,7 @@ export function assumedOfStock(leg: LegModel): Assumed[] {
           {
             what: 'filament of plates, bosses, drums, pulleys and toes',
             value: 'solid',
-            why: 'infill weighs less, and the slicer gives the true mass. Links have the mass of the document, which holds the drum that turns with them: it counts twice',
+            why: `infill weighs less, and the slicer gives the true mass. Links have the mass of the document${parts.some(({ inLink }) => inLink !== undefined) ? DRUMS_IN_LINKS : ''}`,
           },
         ]
       : []),
