@@ -7,18 +7,27 @@ import type { DrivenJoint, OfDrivenJoints } from './numbers.js'
 
 /** A driven joint in one load case, for tables and charts. */
 export interface JointResult {
+  /** Torque of the joint of largest magnitude, with its sign. */
   readonly torque: Quantity<'torque'>
+  /** Highest speed of the joint. */
   readonly speed: Quantity<'angularVelocity'>
+  /** Torque of the motor, losses of its drive in it. */
   readonly motorTorque: Quantity<'torque'>
+  /** Peak of the phase current for that torque. */
   readonly peakPhaseCurrent: Quantity<'peakPhaseCurrent'>
-  /** Tensions of cord or belt; absent where neither drives the joint. */
+  /** Tension of both spans at rest; absent, as the tensions under load are, where neither cord nor belt drives the joint. */
   readonly pretension: Quantity<'force'> | undefined
+  /** Tension of the taut span under load. */
   readonly tautTension: Quantity<'force'> | undefined
+  /** Tension of the slack span under load. */
   readonly slackTension: Quantity<'force'> | undefined
+  /** Largest tension, travel under load in it. */
   readonly peakTension: Quantity<'force'> | undefined
+  /** Copper loss of the motor. */
   readonly motorLoss: Quantity<'power'>
-  /** Steady temperatures; absent where there is no thermal steady state. */
+  /** Steady temperature of the winding; absent where there is no thermal steady state. */
   readonly windingTemperature: Quantity<'temperature'> | undefined
+  /** Steady temperature of the mounting face of the motor; absent where there is none. */
   readonly mountTemperature: Quantity<'temperature'> | undefined
 }
 
