@@ -44,7 +44,7 @@ module.exports = {
     network:
       'network[a-z-]*|course-extremes|reach|uncertain|must-be-made|limits|duty|duty-cycle|intermittent-duty|time-to-limit|temperature-log|step-response|calibrat[a-z-]*',
     mount:
-      'surface|surface-coefficient|cooling-laws|mount|mount-specification|mount-board|mount-factors|mount-nodes|mount-paths|mount-loads|mount-film|motor-heat|motor-balance|motor-stall|torque-limits',
+      'surface|surface-coefficient|cooling-laws|mount|mount-specification|mount-board|mount-factors|mount-nodes|mount-paths|mount-loads|mount-film|motor-heat|motor-balance|motor-stall|runaway-torque|torque-limits',
     operating: 'operating|operating-duty|remedies|standard-remedies|propose[a-z-]*|charts',
   },
   // Tables and results import no search, a search imports no formula, and each study connects the two.

@@ -61,7 +61,7 @@ export class Bounds extends Printable {
     const how =
       this.state === 'monotone'
         ? 'monotone in every input at all points tested, so the extremes are at corners of the ranges'
-        : `${turning.length > 0 ? `not monotone in ${turning.join(', ')}` : 'not tested everywhere'}: extremes found by search, not proven`
+        : `${turning.length > 0 ? `not monotone in ${turning.join(', ')}` : 'not tested everywhere'}: both ends were found by a search, which may miss a narrow trough or peak`
     return `${this.formula}: ${this.low.value} to ${this.high.value}; ${how}${this.gaps > 0 ? `; ${this.gaps} points have no finite answer` : ''}`
   }
 

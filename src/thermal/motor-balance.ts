@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { RISES } from './cooling-laws.js'
 import { HEATED_MOTOR, type HeatedMotor, LEAST_RISE, type MotorState, motorState, motorStateAt } from './motor-heat.js'
+import { largestBalance } from './runaway-torque.js'
 
 /** A balance that is met to this part of a kelvin has settled. */
 const SETTLED = 1e-9
@@ -34,7 +35,16 @@ function balancedRise(m: HeatedMotor, state: MotorState): { rise: number; rounds
     atLow = surplus(low)
   }
   while (atHigh > 0) {
-    if (high >= RISES.high || !Number.isFinite(atHigh)) return { rise: Number.POSITIVE_INFINITY, rounds }
+    if (high >= RISES.high || !Number.isFinite(atHigh)) {
+      // A balance near the largest torque, which holds over a few kelvin only, lies between two guesses.
+      const most = largestBalance(m)
+      if (most.square < m.torque ** 2) return { rise: Number.POSITIVE_INFINITY, rounds }
+      low = LEAST_RISE
+      atLow = surplus(low)
+      high = most.rise
+      atHigh = Math.min(0, surplus(high))
+      break
+    }
     low = high
     atLow = atHigh
     high = Math.min(RISES.high, high * REACH)

@@ -24,17 +24,20 @@ export const COOLING_LAWS = {
   canRadiantShare: { list: 'ratio' },
 } as const
 
-/** What a motor on a mount loses and how it is cooled, as inputs of its balance and of its stall. */
-export const HEATED_MOTOR = {
-  ...HEATING_TORQUE,
+/** A motor on a mount without its torque, as inputs. */
+export const MOTOR_ON_MOUNT = {
   ...BACK_EMF_AT_20,
   ...MOTOR_LOSSES,
   ...COOLING_LAWS,
 } as const
+/** What a motor on a mount loses and how it is cooled, as inputs of its balance and of its stall. */
+export const HEATED_MOTOR = {
+  ...HEATING_TORQUE,
+  ...MOTOR_ON_MOUNT,
+} as const
 
-/** The same in numbers. */
-export interface HeatedMotor {
-  readonly torque: number
+/** A motor on a mount in numbers. */
+export interface MotorOnMount {
   readonly backEmfConstant: number
   readonly magnetCoefficient: number
   readonly terminalResistance: number
@@ -48,17 +51,26 @@ export interface HeatedMotor {
   readonly canShare: readonly number[]
   readonly canRadiantShare: readonly number[]
 }
+/** The same with its torque. */
+export interface HeatedMotor extends MotorOnMount {
+  readonly torque: number
+}
 
-/** A motor with its mounting face at some temperature. */
-export interface MotorState {
+/** A motor on its mount with the mounting face at some temperature, whatever its torque. */
+export interface MountState {
   can: number
   backEmf: number
+  /** Conductance from the mounting face to the air, all ways. */
+  conductance: number
+  /** Heat that leaves the mounting face, all ways. */
+  leaving: number
+}
+/** The same with its torque. */
+export interface MotorState extends MountState {
   /** Copper loss of the torque with the winding at 20 °C and the magnets as they are. */
   lossAt20: number
   winding: number
   loss: number
-  /** Conductance from the mounting face to the air, all ways. */
-  conductance: number
   /** Heat that enters the mounting face less what leaves it; infinite where the winding runs away from it. */
   surplus: number
 }
@@ -66,8 +78,8 @@ export interface MotorState {
 /** Below this rise, K, the law counts as at it: the conductance hardly changes. Above its end it counts as at its end, and the formulas that use it report that. */
 export const LEAST_RISE = RISES.low
 
-/** Writes the state of a motor whose mounting face is at a temperature into `out`. */
-export function motorStateAt(m: HeatedMotor, mount: number, out: MotorState): MotorState {
+/** Writes what belongs to a temperature of the mounting face, whatever the torque, into `out`. */
+export function mountStateAt(m: MotorOnMount, mount: number, out: MountState): void {
   const rise = mount - m.air
   const place = lawPlace(RISES, Math.min(RISES.high, Math.max(rise, LEAST_RISE)))
   const glow = (m.radiant ?? m.air) - m.air
@@ -77,25 +89,39 @@ export function motorStateAt(m: HeatedMotor, mount: number, out: MotorState): Mo
   const mountFar = glow === 0 ? 0 : glow * chebyshev(m.mountRadiantShare, place)
   const canFar = glow === 0 ? 0 : glow * chebyshev(m.canRadiantShare, place)
   const can = m.air + canFar + chebyshev(m.canShare, place) * (rise - canFar)
-  const { backEmfConstant } = magnetDerating.si({
+  out.can = can
+  out.backEmf = magnetDerating.si({
     backEmfConstant: m.backEmfConstant,
     magnetTemperature: can,
     coefficient: m.magnetCoefficient,
-  })
+  }).backEmfConstant
+  out.conductance = byMount + byCan
+  out.leaving = byMount * (rise - mountFar) + byCan * (rise - canFar)
+}
+
+/** Writes the state of a motor whose mounting face is at a temperature into `out`. */
+export function motorStateAt(m: HeatedMotor, mount: number, out: MotorState): MotorState {
+  mountStateAt(m, mount, out)
   const lossAt20 = copperLossForTorque.si({
     torque: m.torque,
-    motorConstant: motorConstant.si({ backEmfConstant, terminalResistance: m.terminalResistance }),
+    motorConstant: motorConstant.si({ backEmfConstant: out.backEmf, terminalResistance: m.terminalResistance }),
   })
   const hot = steadyWindingTemperature.si({ lossAt20, thermalResistance: m.windingToMount, ambient: mount })
-  out.can = can
-  out.backEmf = backEmfConstant
   out.lossAt20 = lossAt20
   out.winding = hot.temperature
   out.loss = hot.loss
-  out.conductance = byMount + byCan
-  out.surplus = hot.loss + m.otherLoss - byMount * (rise - mountFar) - byCan * (rise - canFar)
+  out.surplus = hot.loss + m.otherLoss - out.leaving
   return out
 }
 
 /** An empty state to write into. */
-export const motorState = (): MotorState => ({ can: 0, backEmf: 0, lossAt20: 0, winding: 0, loss: 0, conductance: 0, surplus: 0 })
+export const motorState = (): MotorState => ({
+  can: 0,
+  backEmf: 0,
+  conductance: 0,
+  leaving: 0,
+  lossAt20: 0,
+  winding: 0,
+  loss: 0,
+  surplus: 0,
+})

@@ -1,11 +1,17 @@
 import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { calculationOf, placeOf } from '../../src/leg/calculation.js'
 import { heatAt } from '../../src/leg/heat-under-motion.js'
 import { describeLeg, legNumbers } from '../../src/leg/index.js'
 import { legModel } from '../../src/leg/leg-model.js'
+import { motorChecks } from '../../src/leg/parts/motors/checks.js'
+import { heatedMotorOf } from '../../src/leg/parts/motors/heat.js'
 import { caseState } from '../../src/leg/what-if.js'
+import { motorState, motorStateAt } from '../../src/thermal/motor-heat.js'
 
-const leg = legModel(legNumbers(describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8'))))
+const numbers = legNumbers(describeLeg(readFileSync(new URL('../../examples/mudflat-leg-revised.yaml', import.meta.url), 'utf8')))
+const leg = legModel(numbers)
 const { motion } = caseState(leg, 'hotAfternoon').joints.knee
 
 describe('a motor without a steady temperature never looks better than one that has one', () => {
@@ -40,4 +46,37 @@ describe('a motor without a steady temperature never looks better than one that 
     const hot = (leg.x.motors.main!.terminalResistance * (234.5 + 426.85)) / 254.5
     expect(last.loss / (0.75 * last.heatingCurrent ** 2 * hot)).toBeCloseTo(1, 12)
   })
+})
+
+test('a motor has a reserve against running away where some rise sheds more heat than enters, and less than 1 where none does', () => {
+  const check = motorChecks.find(({ id }) => id === 'motor.runaway')!
+  const seen = { settles: 0, runsAway: 0 }
+  fc.assert(
+    fc.property(
+      fc.constantFrom('walk', 'stand', 'slope'),
+      fc.constantFrom('hip', 'knee'),
+      fc.double({ min: Math.log(0.02), max: Math.log(8), noNaN: true }),
+      fc.double({ min: 0.2, max: 12, noNaN: true }),
+      (event, joint, logarithm, windingToMount) => {
+        const motors = Object.fromEntries(
+          Object.entries(numbers.motors).map(([name, motor]) => [
+            name,
+            { ...motor, terminalResistance: Math.exp(logarithm), windingToMount },
+          ]),
+        ) as typeof numbers.motors
+        const calculation = calculationOf({ ...numbers, motors })
+        const place = calculation.instances.implied(placeOf(calculation, { leg: 'leg', air: 'hot', age: 'new', event, joint })) as never
+        const m = calculation.get(heatedMotorOf, place)
+        const state = motorState()
+        let settles = false
+        for (let rise = 450; rise > 0.01 && !settles; rise /= 1.002) settles = motorStateAt(m, m.air + rise, state).surplus <= 0
+        const reserve = calculation.get(check.capacity, place) / calculation.get(check.demand, place)
+        seen[settles ? 'settles' : 'runsAway']++
+        if (settles) expect(reserve).toBeGreaterThanOrEqual(1)
+        else expect(reserve).toBeLessThan(1 + 1e-6)
+      },
+    ),
+    { numRuns: 150 },
+  )
+  expect(Math.min(seen.settles, seen.runsAway)).toBeGreaterThan(30)
 })

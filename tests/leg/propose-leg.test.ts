@@ -209,8 +209,19 @@ describe('legs for a wish', () => {
     expect(ways[0]!.map(({ path }) => path)).toEqual(['robot.legShare'])
     const met = ways[0]![0]!.met as Quantity
     expect(met.si).toBeGreaterThanOrEqual(needed * (1 - 1e-9))
-    expect(met.si).toBeLessThanOrEqual(1)
+    expect(met.si).toBeLessThanOrEqual(0.85)
     expect(message).toContain('A leg was found with robot.legShare')
+  })
+
+  test('whose mass would leave no room for body, battery and load are offered no share that does, and the refusal says why', () => {
+    const { stock, sizes, goals } = found.proposals[0]!
+    // A robot that its own legs outweigh by a third.
+    const wish = describeWish(easy.replace('mass: 5 kg, legShare: 1', `mass: ${(found.wish.robot.legs * goals.mass) / 1.3} kg`))
+    const judge = new Judge(wish, stock)
+    const { ways, message } = nearestLeg({ stock, judge, judged: judge.judge(sizes) }, 1, new Work('', 40, {}))
+    for (const { path, met } of ways.flat()) if (path === 'robot.legShare') expect((met as Quantity).si).toBeLessThanOrEqual(0.85)
+    expect(message).toMatch(/Its legs are 1\.3 of the mass of the robot; with more than 0\.85 no room is left for body, battery and load/)
+    expect(message).toContain('robot.legShare alone cannot be eased enough')
   })
 
   test('a bad option is named', () => {
@@ -228,7 +239,12 @@ test('legs that would leave the robot no body are refused for their mass', () =>
   // Two motors of can 54 alone weigh more than a fifth of a kilogram.
   expect(judged.short.find(([key]) => key === 'robot.legShare')![1]).toBeLessThan(1)
   expect(reasonsOf({ stock, judge, judged })[0]).toMatch(/^4 legs of [\d.]+ kg in all weigh more than 40 % of the 2 kg of the robot$/)
-  expect(easingsOf({ wish, stock }).map(({ path }) => path)).toContain('robot.legShare')
+  const share = (of: number) =>
+    easingsOf({ wish: { ...wish, robot: { ...wish.robot, legShare: new Quantity(of, 'ratio') } }, stock }).find(
+      ({ path }) => path === 'robot.legShare',
+    )
+  expect((share(0.4)!.at(1) as Quantity).si).toBeCloseTo(0.85, 12)
+  expect(share(0.9)).toBeUndefined()
 })
 
 describe('a wish that no leg meets', () => {

@@ -8,7 +8,7 @@ import numpy as np
 from scipy.sparse import coo_matrix, diags
 from scipy.sparse.linalg import splu, spsolve
 from scipy.interpolate import CubicSpline
-from scipy.optimize import brentq, fsolve
+from scipy.optimize import brentq, fsolve, minimize_scalar
 
 here = os.path.dirname(os.path.abspath(__file__))
 parts = runpy.run_path(os.path.join(here, 'leg-hand-checks.py'))
@@ -166,13 +166,19 @@ def motor(case, joint, air):
         mount = stalled(heating, air)
     else:
         mount = brentq(spare, air + 0.01, air + 170, xtol=1e-11)
+    def bearable(mount):
+        """The torque whose heat is what leaves at a temperature of the mount, by a root."""
+        can = can_of(mount, air)
+        leaves = (mount - can) / to_can + plate_of(mount, air) - iron
+        pole = np.sqrt(254.5 / to_mount / 0.75 / R20) * np.sqrt(3) / 2 * emf(can)     # of the winding on its own: no torque beyond has a balance
+        return brentq(lambda q: copper(q, mount, can) - leaves, 0, pole * (1 - 1e-9), xtol=1e-12)
+    most_steady = 0 if case == 'stall' else -minimize_scalar(lambda mount: -bearable(mount), bounds=(air + 5, air + 450), method='bounded', options={'xatol': 1e-3}).fun
     can = can_of(mount, air)
     loss = copper(heating, mount, can)
-    away = (mount - can) / to_can + plate_of(mount, air)
     mean = mount + to_mount * loss
     return {'heating': heating, 'most': most, 'iron': iron, 'mount': mount, 'can': can, 'loss': loss, 'winding': mount + share * to_mount * loss,
-            'toAir': to_mount + (mount - air) / away, 'resistance': R20 * (234.5 + mean - zero) / 254.5, 'emf': emf(can), 'current': current(most, can),
-            'heatingCurrent': current(heating, can), 'lossAt20': 0.75 * current(heating, can) ** 2 * R20, 'speed': speed, 'loadedSpeed': loaded}
+            'steady': most_steady, 'resistance': R20 * (234.5 + mean - zero) / 254.5, 'emf': emf(can), 'current': current(most, can),
+            'heatingCurrent': current(heating, can), 'speed': speed, 'loadedSpeed': loaded}
 
 rows = {}
 motors = {}
@@ -188,7 +194,7 @@ for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', ze
             'motor.current': [o['current'], 40],
             # 3 I_rms^2 R of one switch, half a per cent more for each kelvin above 25 degC.
             'controller.heat': [14 * (1.5 * o['heatingCurrent'] ** 2 * 0.004 * (1 + 0.005 * 75) + 0.6), 100 + zero - air]}.items()})
-        if case != 'stall': rows[f'{case} motor.runaway {joint}'] = [o['lossAt20'], 254.5 / o['toAir']]
+        if case != 'stall': rows[f'{case} motor.runaway {joint}'] = [o['heating'], o['steady']]
     if case in ('stand', 'stall'): continue
     # All four legs, each drive at its peak: copper and iron loss, 0.6 W of switching and the hot switches' conduction; voltage behind 70 mohm (quadratic).
     switches = 1.5 * 0.004 * (1 + 0.005 * 75)

@@ -10,7 +10,7 @@ import json
 from pathlib import Path
 
 import numpy as np
-from scipy.optimize import brentq
+from scipy.optimize import brentq, minimize_scalar
 from scipy.sparse import coo_matrix, diags, identity
 from scipy.sparse.linalg import splu
 
@@ -181,6 +181,21 @@ class Case:
             previous = T
         return None
 
+    def most(self):
+        """The largest torque with a balance: at each rise the torque whose loss is what leaves, largest over a grid and then between its neighbours."""
+        def torque(mount):
+            q, can = self.to_can(mount)
+            leaving = q + self.to_plate(mount)
+            # Surroundings warmer than the air heat a mount that is hardly warmer than the air.
+            if leaving <= 0:
+                return 0
+            return brentq(lambda t: min(self.losses(t, mount, can)[0], 1e9) - leaving, 1e-6, 5, xtol=1e-13)
+
+        rises = np.linspace(5, 450, 60)
+        k = int(np.argmax([torque(self.w['air'] + r) for r in rises]))
+        found = minimize_scalar(lambda r: -torque(self.w['air'] + r), bounds=(rises[max(k - 1, 0)], rises[min(k + 1, 59)]), method='bounded', options=dict(xatol=1e-4))
+        return dict(torque=-found.fun, mount=self.w['air'] + found.x)
+
     def stall(self, torque, time, steps, constant=None):
         """The whole plate in cells: two-stage implicit steps (gamma = 1 - 1/sqrt 2); films of the moment."""
         pl, p, m = self.plate, self.p, MOTOR
@@ -232,7 +247,7 @@ class Case:
         return dict(mount=T, can=can)
 
 
-out = dict(plates=PLATES, motor=MOTOR, where=WHERE, laws=[], balances=[], stalls=[], runs=[])
+out = dict(plates=PLATES, motor=MOTOR, where=WHERE, laws=[], balances=[], edges=[], stalls=[], runs=[])
 for plate in PLATES:
     for where in WHERE:
         case = Case(plate, where)
@@ -246,6 +261,8 @@ for plate in PLATES:
             if found:
                 out['balances'].append(dict(plate=plate, where=where, torque=torque, **{k: round(v, 5) for k, v in found.items()}))
                 print(out['balances'][-1], flush=True)
+        out['edges'].append(dict(plate=plate, where=where, **{k: round(v, 6) for k, v in case.most().items()}))
+        print(out['edges'][-1], flush=True)
         if where == 'still':
             for torque, time in ((0.9, 20.0), (0.9, 60.0), (0.6, 300.0)):
                 a, b = case.stall(torque, time, 60), case.stall(torque, time, 120)

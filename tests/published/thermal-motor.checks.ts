@@ -16,6 +16,7 @@ import {
   plateStore,
   ringOnRectangularPlate,
   ringsOnPlate,
+  runawayTorque,
   surfaceCoefficient,
 } from '../../src/thermal/index.js'
 import { FILMS } from '../../src/thermal/plate-law.js'
@@ -58,6 +59,7 @@ const oracle: {
   where: Record<Place, { air: number; radiant: number; speed: number }>
   laws: readonly { plate: PlateName; where: Place; rise: number; heat: number; canHeat: number; can: number }[]
   balances: readonly { plate: PlateName; where: Place; torque: number; winding: number; mount: number; can: number; loss: number }[]
+  edges: readonly { plate: PlateName; where: Place; torque: number; mount: number }[]
   stalls: readonly { plate: PlateName; torque: number; time: number; mount: number; can: number }[]
   runs: readonly { plate: PlateName; loss: number; time: number; mount: number }[]
 } = JSON.parse(readFileSync(new URL('../oracles/thermal-motor.json', import.meta.url), 'utf8'))
@@ -276,6 +278,24 @@ export const checks = [
       ),
     ),
   ),
+  ...oracle.edges.flatMap(({ plate, where, torque, mount }) => {
+    const most = () => {
+      const { torque: _, ...x } = { ...motorOf(0), ...lawsOf(plate, where) }
+      return runawayTorque.si(x)
+    }
+    const named = `of the largest torque with a balance, ${plate} plate, ${where}`
+    return [
+      publishedValue('thermal.runawayTorque', `newton metres ${named}`, () => most().torque, torque, CELLS, '0.3 %'),
+      publishedValue(
+        'thermal.runawayTorque',
+        `kelvin of the mounting face ${named}`,
+        () => most().mount,
+        mount,
+        CELLS,
+        ofRise(mount, where, 0.02),
+      ),
+    ]
+  }),
   ...oracle.stalls.map(({ plate, torque, time, mount }) =>
     publishedValue(
       'thermal.motorStall',

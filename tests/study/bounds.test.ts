@@ -19,6 +19,7 @@ test('a monotone formula has its extremes at corners, exactly, and says so', () 
   expect(result.high.at.friction?.si).toBe(0.1)
   expect(result.inputs.map(({ trend }) => trend)).toEqual(['rising', 'falling'])
   expect(result.message).toContain('monotone in every input')
+  expect(result.message).not.toContain('search')
   expect(JSON.parse(JSON.stringify(result.chart)).layer[0].data.values[0].label).toContain(' to ')
 })
 
@@ -32,7 +33,7 @@ test('a curved valley: the lowest lies inside, the highest at a corner', () => {
   expect(result.low.corner).toBe(false)
   expect(result.high.value.si).toBeCloseTo(2509, 9)
   expect(result.high.corner).toBe(true)
-  expect(result.toMarkdown()).toContain('not monotone in a, b')
+  expect(result.toMarkdown()).toContain('not monotone in a, b: both ends were found by a search, which may miss a narrow trough or peak')
 })
 
 // Branin: three minima of 0.397887 (L. C. W. Dixon, G. P. Szegö, Towards Global Optimisation 2, 1978).

@@ -5,8 +5,10 @@ import { lawPlace } from '../../src/thermal/chebyshev-law.js'
 import { RISES } from '../../src/thermal/cooling-laws.js'
 import {
   canLaw,
+  copperLossForTorque,
   motor,
   motorBalance,
+  motorConstant,
   motorMount,
   motorStall,
   motorWarmUp,
@@ -16,6 +18,8 @@ import {
   ringArea,
   ringOnRectangularPlate,
   ringsOnPlate,
+  runawayLoss,
+  runawayTorque,
   surfaceCoefficient,
   surfaceResistance,
 } from '../../src/thermal/index.js'
@@ -301,4 +305,61 @@ test('a motor settles wherever some rise sheds more heat than enters, also where
     states.add(state)
   }
   expect(states.size).toBe(2)
+})
+
+test('the largest torque with a balance is that of a fine scan of rises, and motors settle up to it and not beyond', () => {
+  const state = motorState()
+  const edges = { inside: 0, none: 0 }
+  fc.assert(
+    fc.property(
+      between(0.01, 30),
+      between(-0.0019, 0),
+      between(0, 60),
+      between(0, 30),
+      between(0.02, 2),
+      (windingToMount, magnetCoefficient, otherLoss, glow, terminalResistance) => {
+        const x = { ...machine, ...laws, windingToMount, magnetCoefficient, otherLoss, terminalResistance, radiant: laws.air + glow }
+        const { torque, mount } = runawayTorque.si(x)
+        // The heat that a torque makes at a rise, against what leaves there: by halving, for each rise of the scan.
+        const bears = (q: number, rise: number) => motorStateAt({ ...x, torque: q }, x.air + rise, state).surplus <= 0
+        let scanned = 0
+        for (let rise = 450; rise > 0.01; rise /= 1.02)
+          if (bears(scanned + 1e-6, rise)) {
+            let [low, high] = [scanned + 1e-6, 50]
+            for (let k = 0; k < 40; k++) {
+              const middle = (low + high) / 2
+              if (bears(middle, rise)) low = middle
+              else high = middle
+            }
+            scanned = low
+          }
+        expect(torque).toBeGreaterThanOrEqual(scanned * (1 - 1e-9))
+        expect(torque).toBeLessThanOrEqual(scanned * 1.0005 + 2e-6)
+        if (torque === 0) {
+          edges.none++
+          expect(motorBalance.si({ ...x, torque: 1e-9 }).state).toBe('runaway')
+          return
+        }
+        edges.inside++
+        // Just below it the balance is between rises that a search by steps would pass over.
+        const near = motorBalance.si({ ...x, torque: torque * (1 - 1e-7) })
+        expect(near.state).toBe('steady')
+        expect(near.mount).toBeLessThanOrEqual(mount + 1e-3)
+        expect(motorBalance.si({ ...x, torque: torque * (1 + 1e-7) })).toMatchObject({
+          state: 'runaway',
+          winding: Number.POSITIVE_INFINITY,
+        })
+      },
+    ),
+    { numRuns: 200 },
+  )
+  expect(edges.inside).toBeGreaterThan(100)
+})
+
+test('with constant magnets and a constant resistance to the air, the loss at the largest torque nears that of the closed form', () => {
+  // A winding far from a mount that sheds heat at once: its own resistance is all there is, and the pole of its balance the end.
+  const x = { ...machine, ...laws, magnetCoefficient: 0, windingToMount: 5000 }
+  const { torque } = runawayTorque.si(x)
+  const lossAt20 = copperLossForTorque.si({ torque, motorConstant: motorConstant.si(x) })
+  expect(lossAt20 / runawayLoss.si({ thermalResistance: 5000 })).toBeCloseTo(1, 2)
 })

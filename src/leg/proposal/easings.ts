@@ -1,6 +1,7 @@
 import type { Kind } from '../../units/index.js'
 import { Quantity } from '../../units/index.js'
 import { plainGoals } from './goals.js'
+import { LEGS_MASS } from './judge.js'
 import { startOf } from './start.js'
 import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
@@ -24,9 +25,12 @@ export interface Easing {
 
 type NumberEasing = readonly [path: string, easiest: (given: number, wished: Wished) => number]
 
+/** Largest share of its mass that the legs of a robot are eased to. Body, battery, controllers and load are in the rest. */
+export const MOST_LEGS = 0.85
+
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */
 const AT_HAND: readonly NumberEasing[] = [
-  ['robot.legShare', () => 1],
+  [LEGS_MASS, (given) => Math.max(given, MOST_LEGS)],
   ['printer.bed', (given) => 2 * given],
   ['supply.voltage', (given) => 2 * given],
   ['supply.currentLimit', (given) => 2 * given],

@@ -47,6 +47,8 @@ export const PROCEDURES: Readonly<Record<string, string>> = {
     'guess the temperature of the mounting face. The laws of mount and can give the conductance at that rise, and the temperature of the can. The back EMF is the constant times 1 + magnet coefficient · (can − 293.15 K). The loss at 20 °C is (torque / back EMF)² · terminal resistance; the loss is that times (winding − 293.15 K + 254.5 K) / 254.5 K, and the winding is the mounting face + winding to mount · loss. The right guess sheds by both laws what copper and other losses bring in.',
   'thermal.motorStall':
     'as motor balance, in steps of time: what the losses bring in beyond what leaves by the laws of mount and can and through the store conductance warms the capacity of the motor; what goes through the store conductance warms the store of the plate.',
+  'thermal.runawayTorque':
+    'guess the temperature of the mounting face. The heat that leaves by both laws less the other losses is the loss. The winding is the mounting face + winding to mount · loss; the loss at 20 °C is the loss · 254.5 K / (winding − 293.15 K + 254.5 K). The torque is the back EMF at the temperature of the can times the root of that loss over the terminal resistance. The guess with the largest torque is the right one.',
   'thermal.mountLaw':
     'at each rise the film on both faces (formula surface coefficient, upright plate at its mean temperature) and the resistance of the plate by its law settle to each other. The coefficients are those of the logarithm of the conductance over the logarithm of the rise, as in the can law.',
   'thermal.plateLaw':

@@ -1,4 +1,4 @@
-import { currentsForTorque, runawayLoss, speedAtCurrent, touchThresholds } from '../../../thermal/index.js'
+import { currentsForTorque, speedAtCurrent, touchThresholds } from '../../../thermal/index.js'
 import type { Check } from '../../cases/check.js'
 import { ranged } from '../../leaves.js'
 import { riseAbove } from '../../lines.js'
@@ -6,7 +6,8 @@ import { constant, line, type Use, type Value, value } from '../../run/index.js'
 import { airTemperature } from '../load/fields.js'
 import { sag } from '../supply/values.js'
 import * as motor from './fields.js'
-import { emfInAir, heat } from './heat.js'
+import { emfInAir, heat, mostSteadyTorque } from './heat.js'
+import { heatingTorque } from './values.js'
 
 const hottest = line.sum('hottest spot of the winding', { winding: 'temperature', spot: 'temperatureDifference' }, 'temperature')
 const shareOfCurrent = line.product('current of the swing', { share: 'ratio', current: 'peakPhaseCurrent' }, 'peakPhaseCurrent')
@@ -85,15 +86,13 @@ export const motorChecks: readonly Check[] = [
     part: 'motor winding',
     mode: 'runs away: resistance and heat drive each other up',
     consequence: 'breaks',
-    kind: 'power',
+    kind: 'torque',
     scope: 'joint',
     when: ['lasting'],
-    demand: value('motor.lossAt20', ['joint', 'event', 'air'], (use) => use(heat).lossAt20),
-    capacity: value('motor.runawayLoss', ['joint', 'event', 'air'], (use) =>
-      use.run(runawayLoss, { thermalResistance: use(heat).resistanceToAir }),
-    ),
-    demandIs: 'the copper loss of the heating torque with the winding at 20 °C',
-    capacityIs: 'the loss at which no steady temperature exists any more',
+    demand: heatingTorque,
+    capacity: mostSteadyTorque,
+    demandIs: 'the torque that heats the motor',
+    capacityIs: 'the largest torque with a steady temperature of mount, copper and magnets, each as warm as the torque makes it',
     remedy: 'less torque, a larger motor, a higher reduction, or better cooling',
   },
   {

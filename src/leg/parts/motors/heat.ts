@@ -1,4 +1,12 @@
-import { copperLoss, currentsForTorque, hotResistance, magnetDerating, motorBalance, motorStall } from '../../../thermal/index.js'
+import {
+  copperLoss,
+  currentsForTorque,
+  hotResistance,
+  magnetDerating,
+  motorBalance,
+  motorStall,
+  runawayTorque,
+} from '../../../thermal/index.js'
 import { constant, line, type Use, value } from '../../run/index.js'
 import { heldFor } from '../load/durations.js'
 import { airTemperature, heating } from '../load/fields.js'
@@ -43,9 +51,7 @@ interface Temperatures {
   readonly mount: number
   readonly can: number
   readonly loss: number
-  readonly lossAt20: number
   readonly backEmf: number
-  readonly resistanceToAir: number
   /** Why there is no steady state; absent where there is one. */
   readonly unsettled: string | undefined
 }
@@ -54,9 +60,8 @@ const RUNAWAY = 'the loss grows faster with temperature than the heat that leave
 const TOO_LONG = 'within the stall time mount or winding passes every correlation, or the winding runs away'
 const TOO_HOT = 'mount or winding would settle beyond every correlation'
 
-/** A motor as its balance takes it. */
-const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
-  torque: use(heatingTorque),
+/** A motor on its mount, whatever its torque. */
+const motorOnMount = (use: Use<'joint' | 'event' | 'air'>) => ({
   backEmfConstant: use(coldEmf),
   magnetCoefficient: use(motor.magnetCoefficient),
   terminalResistance: use(motor.terminalResistance),
@@ -64,8 +69,16 @@ const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({
   windingToMount: use(motor.windingToMount),
   ...coolingLaws(use),
 })
+/** A motor as its balance takes it. */
+const heatedMotor = (use: Use<'joint' | 'event' | 'air'>) => ({ torque: use(heatingTorque), ...motorOnMount(use) })
+/** The largest torque at which it has a steady temperature. */
+export const mostSteadyTorque = value(
+  'motor.runawayTorque',
+  ['joint', 'event', 'air'],
+  (use) => use.run(runawayTorque, motorOnMount(use)).torque,
+)
 
-/** The same as a value. */
+/** The motor with its torque as a value. */
 export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], (use) => heatedMotor(use))
 
 /** Back-EMF constant with the magnets at a temperature. */
@@ -85,9 +98,7 @@ const resistanceAt = (use: Use<'motor'>, temperature: number): number =>
 /** A motor that dissipates nothing is as warm as the air. */
 function cold(use: Use<'joint' | 'event' | 'air'>): Temperatures {
   const air = use(airTemperature)
-  const backEmf = use(emfInAir)
-  const resistanceToAir = use(motor.windingToMount)
-  return { winding: air, mount: air, can: air, loss: 0, lossAt20: 0, backEmf, resistanceToAir, unsettled: undefined }
+  return { winding: air, mount: air, can: air, loss: 0, backEmf: use(emfInAir), unsettled: undefined }
 }
 
 /** Whether a motor stands still in an event: the leg is held, or it is that of the sideways hip, which no gait turns. */
@@ -105,16 +116,15 @@ const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => 
 })
 
 /** A motor without a steady temperature: winding, magnets and mount at the highest that a steady one may have, with the current and loss that these cost. */
-function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string, { lossAt20, resistanceToAir }: Ended): Temperatures {
+function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string): Temperatures {
   const most = use(ceiling)
   const backEmf = emfAt(use, most)
   const loss = use.run(copperLoss, {
     peakPhaseCurrent: use.run(currentsForTorque, { torque: use(heatingTorque), backEmfConstant: backEmf }).peakPhase,
     terminalResistance: resistanceAt(use, most),
   })
-  return { winding: most, mount: most, can: most, loss, lossAt20, backEmf, resistanceToAir, unsettled }
+  return { winding: most, mount: most, can: most, loss, backEmf, unsettled }
 }
-type Ended = Pick<Temperatures, 'lossAt20' | 'resistanceToAir'>
 
 /**
  * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
@@ -134,11 +144,11 @@ export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'
           storeConductance: use(store).conductance,
           time,
         })
-  const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir } = end
+  const { winding, mount, can, loss, backEmf } = end
   const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
   if (end.state !== 'runaway' && Math.max(mount, winding) <= most && room >= 0)
-    return { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled: undefined }
-  return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT, end)
+    return { winding, mount, can, loss, backEmf, unsettled: undefined }
+  return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT)
 })
 
 const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
@@ -146,7 +156,7 @@ const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
 
 /** Motor, mount and currents of a joint in an event. */
 export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
-  const { winding, mount, can, loss, lossAt20, backEmf, resistanceToAir, unsettled } = use(temperatures)
+  const { winding, mount, can, loss, backEmf, unsettled } = use(temperatures)
   return {
     motorTorque: use(motorTorque),
     heatingTorque: use(heatingTorque),
@@ -163,8 +173,6 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     windingMean: winding,
     mount,
     can,
-    lossAt20,
-    resistanceToAir,
     unsettled,
   }
 })
