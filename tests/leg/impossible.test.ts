@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
+import { bearingRules } from '../../src/leg/document/rules-of-bearings.js'
+import { pulleyRatio } from '../../src/leg/document/rules-of-through.js'
 import { assess, checkReserves, describeLeg, type LegNumbers, legFormula, legNumbers, withFields } from '../../src/leg/index.js'
 import { solveFor } from '../../src/study/index.js'
+import { Quantity } from '../../src/units/index.js'
 import { driven } from './sideways-legs.js'
 
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
@@ -110,4 +113,21 @@ describe('a motor has a plate of its own', () => {
     const strip = withFields(heath, { 'plates.hipPlate.sink.size': { width: '44 mm', height: '240 mm' } })
     expect(() => assess(strip)).toThrow(/plates\.hipPlate\.sink\.size .*at most 5 times as long as it is wide/)
   })
+})
+
+test("a joint's own bearing has a bore below its outer diameter", () => {
+  const refusedBy = (millimetres: number) => {
+    const [inner, outer, width] = [millimetres, 13, 5].map((size) => new Quantity(size / 1000, 'length'))
+    const refused: string[] = []
+    const pin = { bearing: { own: { bore: inner, outerDiameter: outer, width } } }
+    bearingRules({ pins: { knee: pin } } as never, (path) => refused.push(path))
+    return refused
+  }
+  expect([refusedBy(4), refusedBy(13)]).toEqual([[], ['pins.knee.bearing.own.bore']])
+})
+
+test('the pulley on the hip axis turns as often for one turn of the knee as the knee has more teeth', () => {
+  const through = { kind: 'belt', hipTeeth: 20, kneeTeeth: 30 }
+  expect(pulleyRatio({ joints: { knee: { through } } } as never)).toBe(1.5)
+  expect(pulleyRatio({ joints: { knee: { through: { ...through, hipTeeth: undefined } } } } as never)).toBe(1)
 })

@@ -13,7 +13,14 @@ describe('two designs side by side', () => {
     const hip = both.checks.find(({ id, after }) => id === 'cord.slack' && after?.joint === 'hip')
     expect(hip?.factor).toBe(1)
     expect(both.changed).toEqual([{ path: 'drives.knee.pretension', before: '185 N', after: '370 N' }])
-    expect(comparisonText(both)).toContain('drives.knee.pretension')
+    const text = comparisonText(both)
+    expect(text).toContain('drives.knee.pretension')
+    // What did not move is counted, and not listed.
+    const moved = both.checks.filter(({ factor }) => Math.abs((factor ?? 2) - 1) > 0.005)
+    expect(moved.length).toBeLessThan(both.checks.length)
+    // Two tables, each with two lines of head; one field was changed.
+    expect(text.match(/^\|/gm)).toHaveLength(2 + 1 + 2 + moved.length)
+    expect(text).toContain(`${both.checks.length - moved.length} checks are the same in both.`)
   })
 
   test('each side is what assess says of that leg alone', () => {

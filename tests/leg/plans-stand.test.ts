@@ -2,6 +2,10 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { assess, describeLeg, standPlan, standText, withFields } from '../../src/leg/index.js'
 import { corrections } from '../../src/leg/learning/corrections.js'
+import { legNumbers } from '../../src/leg/numbers.js'
+import { withNumber } from '../../src/leg/plans/information.js'
+import { driveMeasurements } from '../../src/leg/plans/stand-drive.js'
+import { geared } from './gear-legs.js'
 
 const leg = describeLeg(readFileSync(new URL('./legs/workbench.yaml', import.meta.url), 'utf8'))
 const plan = standPlan(leg)
@@ -93,4 +97,17 @@ test('the page carries cautions, steps and headers', () => {
   const text = standText(plan)
   for (const part of ['Caution', 'nobody in line', 'slack tension [N],taut tension [N],wrap angle [turn]', 'information'])
     expect(text).toContain(part)
+})
+
+test('a gearbox is wound up on the stand where its stiffness is stated, and only there', () => {
+  const ids = (one: typeof geared) => driveMeasurements(one, legNumbers(one), 'hip').map(({ id }) => id)
+  expect(ids(geared)).toContain('windup')
+  expect(ids(withFields(geared, { 'joints.hip.drive.stiffness': undefined }))).not.toContain('windup')
+})
+
+test('a measured value that the document left out becomes a range without width, but for the rate of a spring', () => {
+  const x = legNumbers(geared)
+  expect(withNumber(x, 'robot.play', 3)).toMatchObject({ robot: { play: { low: 3, typical: 3, high: 3 } } })
+  expect(withNumber(x, 'robot.rate', 3)).toMatchObject({ robot: { rate: 3 } })
+  expect(withNumber(x, 'robot.mass', 3).robot.mass).toBe(3)
 })
