@@ -25,7 +25,7 @@ export const activatedCreepFactor = /* @__PURE__ */ formula('capstan.activatedCr
   ],
   assumes: ['steady creep; the rate itself must be measured'],
   source: [
-    { level: 'published', where: 'J. Chem. Phys. 153 (2020) 144904, abstract: U about 1.5 eV, V about 45 cubic angstrom; Eyring rate' },
+    { level: 'published', where: 'J. Chem. Phys. 153 (2020) 144904, abstract: U about 1.5 eV, V about 45 cubic angstroms; Eyring rate' },
   ],
   valid: {
     'from -20 to 70 degC': ({ fromTemperature, toTemperature }) =>

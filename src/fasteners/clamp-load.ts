@@ -57,7 +57,10 @@ export const clampLoadQuasiElastic = /* @__PURE__ */ formula('fasteners.clampLoa
     /** Share that is left. */
     share: 'ratio',
   },
-  equation: ['share = (elasticCompliance + creepingCompliance) / (elasticCompliance + creepingCompliance * creepRatio)'],
+  equation: [
+    'share = (elasticCompliance + creepingCompliance) / (elasticCompliance + creepingCompliance * creepRatio)',
+    'clampLoad = clampLoad * share',
+  ],
   assumes: ['quasi-elastic: crept modulus in place of the history'],
   source: [{ level: 'published', where: 'quasi-elastic (pseudo-elastic) method, Crawford, Plastics Engineering 3rd ed., ch. 2' }],
   si: ({ clampLoad, elasticCompliance, creepingCompliance, creepRatio }) => {

@@ -296,4 +296,4 @@ export const CRYSTALLINE_SHIFT = /* @__PURE__ */ unverified(
 
 // Ours.
 export const PRINT_ASSUMED = /* @__PURE__ */ assumption('taken from the unfilled or moulded polymer; no measurement of prints was found')
-export const DRY_ASSUMED = /* @__PURE__ */ assumption('hardly hygroscopic: a few percent at most')
+export const DRY_ASSUMED = /* @__PURE__ */ assumption('hardly hygroscopic: a few per cent at most')

@@ -96,7 +96,7 @@ test('titles are words of their own, each for one formula', () => {
   expect(new Set(titles).size).toBe(titles.length)
   const own = [...catalogue.values()].filter(({ def }) => def.title !== undefined)
   expect(own.length).toBeGreaterThan(70)
-  for (const { id, def } of own) expect(def.title, id).toMatch(/^(?:[a-z]|Arrhenius).*[a-z]$/)
+  for (const { id, def } of own) expect(def.title, id).toMatch(/^(?:[a-z]|Arrhenius|Findley|Goodman|Norton-Bailey).*[a-z]$/)
   const [plain] = [...catalogue.values()].filter(({ id }) => id === 'capstan.tensionRatio')
   expect(titleInWords(plain!)).toBe('tension ratio')
 })

@@ -78,12 +78,22 @@ function missingPart(calculation: LegCalculation, check: Check, joint: Joint): s
   const part = check.of?.(calculation.document, joint)
   return typeof part === 'string' ? part : undefined
 }
+/** Reasons that begin with as many words alike stand as one. */
+const ALIKE = 4
+
+/** Reasons of several joints in one: what they begin with alike stands once. */
+function together([first = '', ...others]: readonly string[]): string {
+  const words = first.split(' ')
+  const differ = words.findIndex((word, i) => others.some((other) => other.split(' ')[i] !== word))
+  return [first, ...others.map((other) => (differ < ALIKE ? other : other.split(' ').slice(differ).join(' ')))].join(' and ')
+}
+
 /** Checks of parts that no joint of a leg has, with the reason. */
 export const missingParts = (calculation: LegCalculation, checks: readonly Check[]): Map<string, string> =>
   new Map(
     checks.flatMap((check): [string, string][] => {
       const reasons = jointsOf(calculation, check).map((joint) => missingPart(calculation, check, joint))
-      return reasons.every((reason) => reason !== undefined) ? [[check.id, [...new Set(reasons)].join(' and ')]] : []
+      return reasons.every((reason) => reason !== undefined) ? [[check.id, together([...new Set(reasons as string[])])]] : []
     }),
   )
 

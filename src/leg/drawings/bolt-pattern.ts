@@ -94,6 +94,13 @@ function rowsOf(distances: readonly number[], tensions: ArrayLike<number>) {
   return [...rows.values()]
 }
 
+/** Holes of a plate on their circle, with the force across each bolt where it is known. */
+function holesSentence({ count, hole, sleeve, circle }: NonNullable<ReturnType<typeof boltCircle>>, shear: number | undefined): string {
+  const round = sleeve === undefined ? '' : `, for sleeves with a bore of ${plain(hole)} mm,`
+  const force = shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`
+  return `${count} holes of ${plain(sleeve ?? hole)} mm${round} on a circle of ${plain(circle)} mm${force}.`
+}
+
 /** The bolt circle of a motor from the front, with the force across each bolt; a template for the holes. */
 export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   const group = motorGroup(facts, joint)
@@ -134,10 +141,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   )
   figure.results(resultLines(facts, MOTOR, joint))
   figure
-    .say(
-      `${count} holes of ${plain(sleeve ?? hole)} mm${sleeve === undefined ? '' : `, for sleeves with a bore of ${plain(hole)} mm,`} on a circle of ${plain(circle)} mm${shear === undefined ? '' : `; ${plain(shear, 3)} N across each bolt`}.`,
-      ...facts.checks(MOTOR, joint).slice(0, 1).map(resultSentence),
-    )
+    .say(holesSentence(holes, shear), ...facts.checks(MOTOR, joint).slice(0, 1).map(resultSentence))
     .rows(
       length('bolt circle', circle),
       amount('bolts', count, '', 'document'),

@@ -10,25 +10,26 @@ import { hasPin } from './present.js'
 import { middlesOf } from './seat-sizes.js'
 import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
-const CHECKS = [
-  'pin.shear',
-  'pin.bending',
-  'pin.fatigue',
-  'pin.bearingTongue',
-  'pin.eyeEdge',
-  'boss.bearing',
-  'boss.mouth',
-  'boss.tearOut',
-  'boss.netSection',
-  'boss.split',
-  'boss.grip',
-  'boss.prised',
-  'boss.fatigue',
-  'boss.fitScatter',
-  'boss.zone',
+/** Checks of a pin that bears something. */
+const LOADED = [
+  ...['pin.shear', 'pin.bending', 'pin.fatigue', 'pin.bearingTongue', 'pin.eyeEdge', 'boss.bearing', 'boss.mouth', 'boss.tearOut'],
+  ...['boss.netSection', 'boss.grip', 'boss.prised', 'boss.fatigue'],
 ]
-/** Those of a pin that bears nothing: its fit, and the print round it. */
-const UNLOADED: ReadonlySet<string> = new Set(['boss.split', 'boss.fitScatter', 'boss.zone'])
+const CHECKS = [...LOADED, 'boss.split', 'boss.fitScatter', 'boss.zone']
+
+/** The loads on a pin: those of the case that is hardest for them, whatever check of the pin is nearest to its limit. Returns the force from the eye. */
+function drawLoads(figure: Figure, facts: Facts, joint: Joint, s: PinSizes): number | undefined {
+  const hardest = facts.worst(LOADED, joint)
+  const force = hardest === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(hardest.case) })
+  if (hardest !== undefined && force !== undefined) {
+    figure.view(loads(s, force))
+    momentLine(figure, { ...s, force })
+    const { cheekForce } = facts.get(prised, { joint, ...facts.case(hardest.case) })
+    const couple = cheekForce > 0 ? ` A push to the side adds ${plain(cheekForce, 3)} N to one boss and takes as much off the other.` : ''
+    figure.text(`${hardest.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.${couple}`)
+  }
+  return force
+}
 
 /** The pin of a joint in its bosses: section, loads, fit. */
 export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
@@ -46,19 +47,7 @@ export function pinDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   )
   const interference = facts.tried(meanInterference, { joint, air: 'normal' })
   fitBars(figure, facts, joint, s, interference)
-  // The loads are those of the case that is hardest for them, whatever check of the pin is nearest to its limit.
-  const hardest = facts.worst(
-    CHECKS.filter((id) => !UNLOADED.has(id)),
-    joint,
-  )
-  const force = hardest === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(hardest.case) })
-  if (hardest !== undefined && force !== undefined) {
-    figure.view(loads(s, force))
-    momentLine(figure, { ...s, force })
-    const { cheekForce } = facts.get(prised, { joint, ...facts.case(hardest.case) })
-    const couple = cheekForce > 0 ? ` A push to the side adds ${plain(cheekForce, 3)} N to one boss and takes as much off the other.` : ''
-    figure.text(`${hardest.caseTitle}: the eye is pressed on the pin with ${plain(force, 3)} N, half of it on each boss.${couple}`)
-  }
+  const force = drawLoads(figure, facts, joint, s)
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(

@@ -5,6 +5,9 @@ import { capital, type Facts, resultText, sign } from './facts.js'
 const MOST = 14
 const AXIS = 4
 
+/** A check as the subject and verb of a sentence. */
+const spoken = (check: Facts['assessment']['checks'][number]) => `${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}`
+
 /** Reserves of the checks nearest to their limit, each with its range. */
 export function reservesDrawing(facts: Facts): Drawing {
   const { checks, requiredReserve, passes } = facts.assessment
@@ -38,14 +41,14 @@ export function reservesDrawing(facts: Facts): Drawing {
     ),
   )
   const rows = shown.map((check) => {
-    const name = `${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}`
+    const name = `${placeOf(check)}: ${check.mode}`
     const range = `${reserveText(check.range.worst)} to ${reserveText(check.range.best)}`
     return [name, `${resultText(check)}; range ${range}`, '', 'result'] as const
   })
   return figure
     .say(
       `Shown are the ${shown.length} of ${checks.length} checks nearest to their required reserve.`,
-      ...rows.slice(0, 3).map(([name, value]) => `${capital(name)}: ${value}.`),
+      ...rows.slice(0, 3).map(([, value], i) => `${capital(spoken(shown[i] as (typeof shown)[number]))}: ${value}.`),
     )
     .rows(...rows)
     .done()

@@ -4,6 +4,9 @@ import { unitSigns } from '../assess/sentence.js'
 /** Digits of a value that was given: as many as a drawing or a data sheet has. */
 const GIVEN_DIGITS = 9
 
+/** Smaller energies are those of a molecule, J: they are known in electronvolts. */
+const OF_MOLECULES = 1e-15
+
 /** A number of a kind with its unit, as results print it. */
 export const amount = (kind: Kind, si: number): string =>
   kind === 'time' && si === 0
@@ -34,6 +37,7 @@ function inOneUnit(texts: readonly string[]): string {
 /** The same as a document takes it. */
 export function documentAmount(kind: Kind, si: number): string {
   if (!Number.isFinite(si)) return amount(kind, si)
+  if (kind === 'energy' && Math.abs(si) < OF_MOLECULES) return `${significant(new Quantity(si, kind).in('eV'), GIVEN_DIGITS)} eV`
   const rounded = String(new Quantity(si, kind))
   const unit = rounded.slice(rounded.indexOf(' ') + 1)
   if (!rounded.includes(' ')) return significant(si, GIVEN_DIGITS)

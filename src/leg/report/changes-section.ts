@@ -60,22 +60,34 @@ export function firstChange(assessment: Assessment, changes: readonly Changes[])
 }
 
 const NONE = 'No single size, up to three times or down to a third, gives this check its required reserve'
+const nearestText = ({ reserve, from, to, name }: NonNullable<Changes['nearest']>) =>
+  `${reserveText(reserve)}, with ${to} instead of ${from} (${name})`
 /** What single changes reach where none suffices. */
-const noneWords = ({ nearest }: Changes, none = NONE): string =>
-  `${none}${nearest === undefined ? '' : `; the largest reserve is ${reserveText(nearest.reserve)}, with ${nearest.to} instead of ${nearest.from} (${nearest.name})`}.`
+const noneWords = ({ nearest }: Changes): string =>
+  `${NONE}${nearest === undefined ? '' : `; the largest reserve is ${nearestText(nearest)}`}.`
+/** The same in the list, which says once that no single size suffices. */
+const nearestWords = (nearest: Changes['nearest']): string =>
+  nearest === undefined ? '' : ` The largest reserve is ${nearestText(nearest)}.`
 
 /** What to change for every check that is short. */
 export function changesSection(assessment: Assessment, changes: readonly Changes[]): Block[] {
   const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve)
   if (short.length === 0) return []
   const rest = short.length - changes.length
+  const remedies = new Map<string, string>()
+  // A remedy that several checks have stands with the first of them.
+  const remedyOf = (remedy: string, rank: string) => {
+    const first = remedies.get(remedy)
+    if (first === undefined) remedies.set(remedy, rank)
+    return first === undefined ? remedy : `as for ${first}`
+  }
   return [
     section('changes', 'What to change', [
       text(
-        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its required reserve, or loses at most a hundredth of a reserve that is below it. Sizes are tried up to three times and down to a third of what they are.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: make the changes below first.` : ''}`,
+        `Single changes that give a check its required reserve, each compared with every other check. Where no check is named, every other one keeps its required reserve, or loses at most a hundredth of a reserve that is below it. Sizes are tried up to three times and down to a third of what they are; where only a remedy is named, no single size is enough.${rest > 0 ? ` For ${rest} more checks of this leg none was calculated: make the changes below first.` : ''}`,
       ),
       points(
-        changes.map(({ check, changes: own }): Words => {
+        changes.map(({ check, changes: own, nearest }): Words => {
           const rank = rankOf(assessment, check)
           const lead: Piece[] = [
             { text: rank, to: rank },
@@ -84,7 +96,7 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
             '): ',
           ]
           return own.length === 0
-            ? [...lead, `${check.remedy}. ${noneWords(changes.find((one) => one.check === check) as Changes, 'No single size is enough')}`]
+            ? [...lead, `${remedyOf(check.remedy, rank)}.${nearestWords(nearest)}`]
             : [
                 ...lead,
                 ...own.flatMap((change, i): Piece[] => [...(i === 0 ? [] : ['; or ']), ...changeWords(assessment, change, '')]),

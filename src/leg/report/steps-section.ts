@@ -1,7 +1,7 @@
 import { type AnyFormula, titleInWords } from '../../formula/index.js'
 import type { Leg } from '../document/describe.js'
 import { capital, properly, remarkWords } from './amounts.js'
-import { type Block, type Piece, plainWords, points, section, small, table, text, type Words } from './blocks.js'
+import { type Block, type Piece, plainWords, section, small, table, text, type Words } from './blocks.js'
 import { notesOf } from './broken-limits.js'
 import { driveWords } from './drive-words.js'
 import { equationWords } from './equation-words.js'
@@ -11,6 +11,7 @@ import { placesText } from './places.js'
 import { PROCEDURES } from './procedures.js'
 import type { Sources } from './sources.js'
 import { type Column, inputColumns, type References, resultColumns } from './step-cells.js'
+import { linesOf, pieces, type Shown } from './step-lines.js'
 import { unitsInHead } from './unit-heads.js'
 
 /** Fewer steps than this stand as lines, more as a table. */
@@ -54,12 +55,6 @@ function neededBy({ def: { equation = [] } }: AnyFormula): readonly string[] {
   return equation.flatMap((each) => each.match(/[A-Za-z_]\w*/g) ?? []).filter((name) => !assigned.has(name))
 }
 
-/** A column with its cells, step by step. */
-interface Shown {
-  readonly name: string
-  readonly cells: readonly Words[]
-}
-
 /** Equation, assumptions, validity and source of a formula. */
 function headOf(formula: AnyFormula, sources: Sources, inParts: (words: string) => string): Block[] {
   const { equation: line } = formula as unknown as { readonly equation?: string }
@@ -70,7 +65,9 @@ function headOf(formula: AnyFormula, sources: Sources, inParts: (words: string) 
     const assigned = /^\s*([A-Za-z_]\w*)\s*=(?!=)/.exec(each)?.[1]
     if (assigned !== undefined && assigned !== 'result') names.add(assigned)
   }
-  const lines = equation?.map((each) => inParts(equationWords(each, names)))
+  // A result that has the name of an input is another number.
+  const lead = (each: string) => ((/^\s*(\w+)\s*=(?!=)/.exec(each)?.[1] ?? '') in inputs ? 'new ' : '')
+  const lines = equation?.map((each) => lead(each) + inParts(equationWords(each, names)))
   const words = [
     ...(assumes.length === 0 ? [] : [`Assumes: ${inWords(assumes)}.`]),
     ...(Object.keys(valid).length === 0 ? [] : [`Valid for: ${inWords(Object.keys(valid))}.`]),
@@ -95,7 +92,7 @@ function procedureOf({ id }: AnyFormula, hasEquations: boolean): Block[] {
 const inWords = (statements: readonly string[]): string => remarkWords(statements.join('; '))
 
 function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonly Shown[], results: readonly Shown[]): Block[] {
-  if (steps.length === 1) return [points(steps.map((step, i) => lineOf(step, i, inputs, results)))]
+  if (steps.length === 1) return [linesOf(steps, inputs, results)]
   const all = steps.map((_, i) => i)
   const common = inputs.filter((column) => same(column, all))
   const apart = inputs.filter((column) => !common.includes(column))
@@ -109,7 +106,7 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
       : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${instanceName(joint)}: `, ofJoint, first as number))),
   ]
   const columns = [...own, ...results]
-  if (steps.length < LEAST_ROWS) return [...head, points(steps.map((step, i) => lineOf(step, i, own, results)))]
+  if (steps.length < LEAST_ROWS) return [...head, linesOf(steps, own, results)]
   const places = steps.map((step) => placesText(step.places))
   const placed = places.some((place) => place !== '')
   const { head: names, rows } = unitsInHead({
@@ -163,24 +160,6 @@ function jointsOf(steps: readonly NumberedStep[]): ReadonlyMap<string, readonly 
 /** What some columns say in a row, as a line for all rows that say the same. */
 const commonLine = (lead: string, columns: readonly Shown[], row: number): Block =>
   text([lead, ...columns.flatMap(({ name, cells }, i): Piece[] => [`${i === 0 ? '' : ', '}${name} `, ...pieces(cells[row] as Words)])])
-
-/** A step as a line: its results, and what they come from. */
-function lineOf(step: NumberedStep, i: number, inputs: readonly Shown[], results: readonly Shown[]): Words {
-  const place = placesText(step.places)
-  const named = (columns: readonly Shown[], single: boolean): Piece[] =>
-    columns
-      .filter(({ cells }) => (cells[i] as Words).length > 0)
-      .flatMap(({ name, cells }, k): Piece[] => [`${k === 0 ? '' : ', '}${single ? '' : `${name} `}`, ...pieces(cells[i] as Words)])
-  const from = named(inputs, false)
-  return [
-    { text: step.number, id: `s${step.number}` },
-    place === '' ? ': ' : ` (${place}): `,
-    ...named(results, results.length === 1 && results[0]?.name === 'result'),
-    ...(from.length === 0 ? [] : [' ← ', ...from]),
-  ]
-}
-
-const pieces = (words: Words): readonly Piece[] => (typeof words === 'string' ? [words] : words)
 
 /** The joint of a step that belongs to one. */
 function jointOf(places: NumberedStep['places']): string | undefined {

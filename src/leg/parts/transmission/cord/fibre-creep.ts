@@ -2,7 +2,7 @@ import { constant } from '../../../run/index.js'
 
 const LONG = {
   level: 'commonPractice',
-  where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third',
+  where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres three tenths',
 } as const
 const HANG_CORD = 'hang a tenth, a fifth and a third of its strength on three cords for a month and log their length'
 /** Long tension over breaking strength that a fibre bears. */
@@ -28,7 +28,7 @@ export const longTension = {
 } as const
 const EYRING = {
   level: 'published',
-  where: 'J. Chem. Phys. 153 (2020) 144904, abstract: activation energy about 1.5 eV, volume about 45 cubic angstrom',
+  where: 'J. Chem. Phys. 153 (2020) 144904, abstract: activation energy about 1.5 eV, volume about 45 cubic angstroms',
 } as const
 export const activationEnergy = constant('cord.activationEnergy', {
   title: 'activation energy of the creep of the fibre',

@@ -111,7 +111,7 @@ export const strengthChecks: readonly Check[] = [
     capacityIs: 'the long tension that this fibre bears (15 % of breaking strength for UHMWPE, 30 % for others)',
     remedy: 'less pretension, a thicker cord, or a fibre that creeps less',
     requiredReserve: 1,
-    rule: { level: 'commonPractice', where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres a third' },
+    rule: { level: 'commonPractice', where: 'long tension of UHMWPE at most 10 to 15 % of breaking strength; other fibres three tenths' },
   },
   {
     id: 'cord.heat',
