@@ -101,7 +101,6 @@ export const NOT_RUN: readonly string[] = [
   'leg',
   ...AROUND.map(({ name }) => name).filter((name) => !['leg-plans', 'leg-document'].includes(name)),
   'drawing',
-  'chart',
   'cli',
 ]
 

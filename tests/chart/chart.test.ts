@@ -76,3 +76,42 @@ test('the palette can be told apart in grey as well', () => {
   )
   expect(new Set(luminance.map(Math.round)).size).toBe(PALETTE.length)
 })
+
+const plain = (chart: unknown) => JSON.parse(JSON.stringify(chart))
+
+test('bars of one group share a colour, and those of several have one each', () => {
+  const coloursOf = (...groups: string[]) =>
+    plain(barChart({ ...text, value: y, bars: groups.map((group, i) => ({ name: `${i}`, to: 1, group })) })).layer[0].encoding.color
+  expect(coloursOf('a', 'a')).toEqual({ value: PALETTE[0] })
+  expect(coloursOf('a', 'b').scale).toEqual({ domain: ['a', 'b'], range: PALETTE.slice(0, 2) })
+})
+
+test('points without guides are one layer; a guide and a labelled limit add theirs, the label clear of its line', () => {
+  const series = [{ name: 'a', points: [[0, 1]] as [number, number][] }]
+  expect(plain(pointChart({ ...text, x, y, series })).layer).toHaveLength(1)
+  const rules = [
+    { name: 'enough', at: 1 },
+    { name: 'end', at: 2, axis: 'x' as const },
+  ]
+  const { layer } = plain(pointChart({ ...text, x, y, series, lines: series, rules }))
+  expect(layer).toHaveLength(6)
+  expect([layer[3].mark, layer[5].mark]).toMatchObject([
+    { x: 4, dy: -6 },
+    { y: 8, dx: 4 },
+  ])
+})
+
+test('a band is shaded from its low to its high values in the colour of its series', () => {
+  const series = ['a', 'b'].map((name) => ({ name, points: [[0, 1]] as [number, number][] }))
+  const [shaded] = plain(lineChart({ ...text, x, y, series, bands: [{ name: 'b', points: [[0, 0.5, 2]] }] })).layer
+  expect(shaded.data.values).toEqual([{ x: 0, low: 0.5, high: 2, name: 'b' }])
+  expect(shaded.mark.color).toBe(PALETTE[1])
+})
+
+test('a drawing prints no more decimals than a screen shows', async () => {
+  const points = Array.from({ length: 9 }, (_, i) => [i / 7, Math.sqrt(i)] as [number, number])
+  const chart = lineChart({ ...text, x, y, series: [{ name: 'a', points }] })
+  const shown = await (chart as unknown as Record<symbol, () => Promise<Record<string, string>>>)[Symbol.for('Jupyter.display')]?.()
+  expect(shown?.['image/svg+xml']).toMatch(/\d\.\d/)
+  expect(shown?.['image/svg+xml']).not.toMatch(/\d\.\d{3,}/)
+})
