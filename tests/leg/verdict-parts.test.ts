@@ -196,6 +196,6 @@ describe('a verdict of one load case', () => {
     expect(why.get('cord.peak')).toBe('none of its load cases was evaluated')
     expect(why.get('gear.contact')).toBe('no pair of gears drives the joint')
     expect(why.get('stackBolt.nut')).toBe('a spanner holds the nut')
-    expect(why.get('pinBearing.life')).toBe('no ball bearing is given at the hip pin and no ball bearing is given at the knee pin')
+    expect(why.get('pinBearing.life')).toBe('no ball bearing is given at the hip pin and knee pin')
   })
 })
