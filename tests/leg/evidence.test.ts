@@ -53,7 +53,7 @@ describe('the best measurement', () => {
   })
   test('stands in the report', () => {
     const text = markdownReport(first)
-    expect(text).toContain('One measurement narrows the smallest reserve most')
+    expect(text).toContain('The measurement that narrows it most: ')
     expect(text).toContain(found.test)
     expect(text).toContain('Uncertain: capacity ')
   })

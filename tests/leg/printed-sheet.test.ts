@@ -31,7 +31,7 @@ function read(kind: Kind, printed: string): { readonly si: number; readonly half
     .replace(/µ(?=H|m\/N)/, 'u')
     .replace(/ ?°$/, ' deg')
   if (text === 'infinite') return { si: Number.POSITIVE_INFINITY, half: 0 }
-  if (text === 'minus infinite') return { si: Number.NEGATIVE_INFINITY, half: 0 }
+  if (text === 'minus infinity') return { si: Number.NEGATIVE_INFINITY, half: 0 }
   if (text === 'not a number') return { si: Number.NaN, half: 0 }
   const [, mantissa = '', decimals = '', power = '0', unit = ''] = /^-?(\d+)(?:\.(\d+))?(?:e(-?\d+))?(?: (.+))?$/.exec(text) ?? []
   expect(mantissa, text).not.toBe('')
@@ -226,7 +226,9 @@ function asWritten(printed: string, names: readonly string[], title: string): st
     [title.charAt(0).toLowerCase() + title.slice(1), 'result'] as const,
   ])
   const longest = [...words.keys()].sort((a, b) => b.length - a.length).map((word) => word.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&'))
-  return plainly(printed.replaceAll(new RegExp(`(?<![\\w.])(${longest.join('|')})(?!\\w)`, 'g'), (word) => words.get(word) as string))
+  // A result that has the name of an input is told from it by a word.
+  const own = printed.replace(/^new (?=[\w ]+ =)/, '')
+  return plainly(own.replaceAll(new RegExp(`(?<![\\w.])(${longest.join('|')})(?!\\w)`, 'g'), (word) => words.get(word) as string))
 }
 
 /** Two texts of one number in two kinds, such as a ratio and a strain in per cent: the same digits. */
