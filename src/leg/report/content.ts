@@ -90,7 +90,8 @@ export function measurementText({ bestMeasurement: found, checks }: Assessment):
   const check = checks.find(({ id, joint }) => found.check === (joint === undefined ? id : `${id} ${joint}`)) as CheckResult
   const range = ({ worst, best }: { readonly worst: number; readonly best: number }) => `${reserveText(worst)} to ${reserveText(best)}`
   const which = check === checks[0] ? 'The smallest reserve' : 'The smallest reserve that a measurement can narrow'
-  return `${which} is the one at which the ${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}. The measurement that narrows it most: ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
+  const part = `${check.part}${check.joint === undefined ? '' : ` (${jointWords(check.joint)})`}`
+  return `${which}: the ${part} ${check.mode}. The measurement that narrows it most: ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
 }
 
 /** What a kind of evidence means that its word leaves open; stands once, with the list of the sources. */
