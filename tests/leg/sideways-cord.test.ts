@@ -130,7 +130,7 @@ describe('the bearings of the sideways hip', () => {
     expect(own.some(([key, reserve]) => (after.get(key) as number) < reserve * (1 - 1e-6))).toBe(true)
   })
 
-  test('of a held sideways hip are not asked for, and checked where they are given', () => {
+  test('of a held sideways hip are not required, and checked where they are given', () => {
     expect(verdict.checks.map(({ id }) => id)).toContain('sidewaysBearing.static')
     const bare = assess(held, { cases: ['walk'] })
     expect(bare.notEvaluated).toContainEqual({ id: 'sidewaysBearing.static', why: 'no ball bearing is given at the sideways hip' })

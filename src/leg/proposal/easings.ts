@@ -25,7 +25,7 @@ export interface Easing {
 
 type NumberEasing = readonly [path: string, easiest: (given: number, wished: Wished) => number]
 
-/** Largest share of its mass that the legs of a robot are eased to. Body, battery, controllers and load are in the rest. */
+/** Largest share of its mass that the legs of a robot are eased to. Body, battery, controllers and load are in the rest: an assumption. */
 export const MOST_LEGS = 0.85
 
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */

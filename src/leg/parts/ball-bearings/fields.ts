@@ -8,7 +8,9 @@ import { PIVOT_WORDS, type Pivot } from './pivots.js'
 
 /** What an end of the rod, or its drum, is held by; absent where the document does not say. */
 export const endOf = (x: LegNumbers, pivot: 'crank' | 'rocker' | 'drum') => rodOf(x)?.pivots?.[pivot]
-type Seated = NonNullable<LegNumbers['pins'][string]['bearing']>
+type InDocument = NonNullable<LegNumbers['pins'][string]['bearing']>
+/** A ball bearing in its seat. Of the sideways hip the document does not give what is round the seat. */
+type Seated = Omit<InDocument, 'housingDiameter'> & { readonly housingDiameter: number | undefined }
 /** The ball bearing of a place; absent where it has none. */
 export function seatedOf(x: LegNumbers, pivot: Pivot): Seated | undefined {
   if (pivot === 'sidewaysHip') return pairOfSideways(x)
@@ -23,7 +25,7 @@ function pairOfSideways(x: LegNumbers): Seated | undefined {
     size,
     own,
     pairSpacing: spacing,
-    housingDiameter: Number.NaN,
+    housingDiameter: undefined,
     seatInterference,
     retainedBy: retained ? 'cap' : 'press',
     cap: undefined,
@@ -88,8 +90,16 @@ export const bearing = {
 }
 export const pairSpacing = optional('pivot.pairSpacing', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).pairSpacing)
 /** Of the sideways hip: distance from the nearer bearing to the axis of the hip. */
-export const overhang = field('pivot.overhang', ['pivot'], 'length', (x) => sidewaysPairOf(x)?.overhang ?? Number.NaN)
-export const housingDiameter = field('pivot.housingDiameter', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).housingDiameter)
+export const overhang = field('pivot.overhang', ['pivot'], 'length', (x) => {
+  const pair = sidewaysPairOf(x)
+  if (pair === undefined) throw new RangeError('the sideways hip has no bearings')
+  return pair.overhang
+})
+export const housingDiameter = field('pivot.housingDiameter', ['pivot'], 'length', (x, { pivot }) => {
+  const { housingDiameter: given } = seatedIn(x, pivot)
+  if (given === undefined) throw new RangeError(`what is round the seat of the ${PIVOT_WORDS[pivot]} is not given`)
+  return given
+})
 export const seatInterference = field('pivot.seatInterference', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).seatInterference)
 export const retainedBy = word('pivot.retainedBy', ['pivot'], (x, { pivot }) => seatedIn(x, pivot).retainedBy)
 export const seatMaterial = reference('pivot.seatMaterial', ['pivot'], 'material', (x, { pivot }) => materialOf(x, pivot))

@@ -24,13 +24,6 @@ const ahead = line(
 const beyond = line.sum('foot beyond the nearer bearing', { overhang: 'length', ahead: 'length' }, 'length')
 const below = line('foot below the axis', { height: 'length' }, 'length', '−height', ({ height }) => -height)
 const aside = line('foot on the near side of the axis', { offset: 'length' }, 'length', '−offset', ({ offset }) => -offset)
-const levered = line(
-  'pull of the drive on the nearer bearing',
-  { pull: 'force', overhang: 'length', spacing: 'length' },
-  'force',
-  'pull · (1 + overhang / spacing)',
-  (x) => x.pull * (1 + x.overhang / x.spacing),
-)
 const together = line.sum('load of the nearer bearing', { foot: 'force', drive: 'force' }, 'force')
 
 /**
@@ -63,7 +56,15 @@ export const nearerOfPair = value('sidewaysPair.nearer', ['pivot', 'event', 'air
   const foot = use(byFoot).nearer
   const joint = (use.all('joint') as readonly Of<'joint'>[]).find((one) => use.nameOf('joint', one) === 'sidewaysHip')
   if (joint === undefined) return foot
-  const drive = use.run(levered, { pull: use.at(shaftForce, { joint }), overhang: use(seated.overhang), spacing: spacingOf(use) })
+  const drive = use.run(bearingPairLoads, {
+    uprightForce: use.at(shaftForce, { joint }),
+    sidewaysForce: 0,
+    axialForce: 0,
+    overhang: use(seated.overhang),
+    uprightArm: 0,
+    sidewaysArm: 0,
+    pairSpacing: spacingOf(use),
+  }).nearer
   return use.run(together, { foot, drive })
 })
 /** Load along the axis. */

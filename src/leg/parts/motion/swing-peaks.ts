@@ -18,7 +18,7 @@ interface Sample {
 
 /**
  * Takes the moments of a swing in which a torque, a speed or an angle of a joint is largest: parabolas through three moments that have a peak between them, step by
- * step. Source: Brent, Algorithms for Minimization without Derivatives, 1973, ch. 5, "successive parabolic interpolation".
+ * step. It gives a peak up as soon as it cannot become the largest of the swing, after a step or two, where `minimiseScalar` goes on to its last digit. Source: Brent, Algorithms for Minimization without Derivatives, 1973, ch. 5, "successive parabolic interpolation".
  */
 export function takeSwingPeaks(watched: readonly Watched[], samples: readonly Sample[], take: (phase: number) => void): void {
   for (const [k, one] of watched.entries()) {

@@ -162,7 +162,7 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     heatingTorque: use(heatingTorque),
     motorSpeed: use(motorSpeed),
     loadedMotorSpeed: use(loadedMotorSpeed),
-    /** Of magnets at their temperature: the current follows from it. Without a steady temperature, of magnets as warm as the air. */
+    /** Of magnets at their temperature. Without a steady temperature, of magnets as warm as the air, whose speed is lowest; the currents below take the hottest ones. */
     backEmfConstant: unsettled === undefined ? backEmf : use(emfInAir),
     resistance: resistanceAt(use, winding),
     current: currentFor(use, use(motorTorque)),
