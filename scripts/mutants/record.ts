@@ -16,6 +16,8 @@ export interface DrawResult {
 
 /** A mutant that no test notices. `equivalent` needs a reason: the change makes no difference that a caller could see. */
 export interface Survivor extends Mutant {
+  /** Its key when it was drawn, where names in its line have changed since: draws go by that one. */
+  readonly drawnAs?: string
   readonly fate: 'survived' | 'uncovered'
   readonly verdict: 'open' | 'equivalent'
   readonly why?: string
@@ -81,7 +83,9 @@ export function estimateOf({
   const last = draws.at(-1)
   if (last === undefined) return undefined
   const after = draws.length === 1 ? '' : last.after
-  const equivalent = survivors.filter(({ key, verdict }) => after !== undefined && key > after && verdict === 'equivalent').length
+  const equivalent = survivors.filter(
+    ({ key, drawnAs = key, verdict }) => after !== undefined && drawnAs > after && verdict === 'equivalent',
+  ).length
   const seen = last.killed + last.timedOut
   const of = last.mutants - equivalent
   const [low, high] = interval(seen, of)
@@ -96,7 +100,8 @@ function survivorOf(outcome: Outcome, before: Survivor | undefined): Survivor {
   const { key, file, line, mutator, was, becomes, fate } = outcome
   const judged =
     before === undefined || before.why === undefined ? { verdict: 'open' as const } : { verdict: before.verdict, why: before.why }
-  return { key, file, line, mutator, was, becomes, fate: fate as Survivor['fate'], ...judged }
+  const drawn = before?.drawnAs === undefined ? {} : { drawnAs: before.drawnAs }
+  return { key, ...drawn, file, line, mutator, was, becomes, fate: fate as Survivor['fate'], ...judged }
 }
 
 const killedOf = ({ key, file, line, mutator, was, becomes, by }: Outcome): KilledSince => ({

@@ -115,7 +115,7 @@ export function lengthPerPull(taut: number, slack: number, { sum, difference }: 
   return (taut * (slack + 2 * sum) + sum * (slack - taut)) / (taut + slack + 4 * sum) + difference
 }
 
-const MOST_STEPS = 100
+const MAX_STEPS = 100
 
 /** Root of an increasing function given with its slope, in a bracket: Newton, halving where it would leave. A last step of `tolerance` leaves its square. */
 export function increasingRoot(
@@ -128,7 +128,7 @@ export function increasingRoot(
   let lo = low
   let hi = high
   let x = start
-  for (let i = 0; i < MOST_STEPS; i++) {
+  for (let i = 0; i < MAX_STEPS; i++) {
     const { value, slope } = f(x)
     if (value > 0) hi = x
     else lo = x

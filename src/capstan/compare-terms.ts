@@ -23,7 +23,7 @@ export const beltBacklashPrior = () =>
   })
 
 const GIVEN: Source = { level: 'assumption', where: 'given with the job' }
-const LEWIS_LEAST = 12
+const LEWIS_MIN_TEETH = 12
 const WHERE = 'capstan.compareReductions'
 
 type Job = ReturnType<typeof readJob>
@@ -40,11 +40,11 @@ export function readJob(job: ReductionJob) {
   const beltTeeth = teeth(x.belt.pitch / (2 * Math.PI))
   const gearTeeth = teeth(x.gear.module / 2)
   const issues: Issue[] = []
-  const few = ([found]: Teeth, least: number, path: string, given: unknown) => {
-    if (found < least) issues.push(issue(path, given, `leaves ${found} teeth on the small wheel; at least ${least} are required`))
+  const requireTeeth = ([found]: Teeth, min: number, path: string, given: unknown) => {
+    if (found < min) issues.push(issue(path, given, `leaves ${found} teeth on the small wheel; at least ${min} are required`))
   }
-  few(beltTeeth, 6, 'belt.pitch', job.belt.pitch)
-  few(gearTeeth, LEWIS_LEAST, 'gear.module', job.gear.module)
+  requireTeeth(beltTeeth, 6, 'belt.pitch', job.belt.pitch)
+  requireTeeth(gearTeeth, LEWIS_MIN_TEETH, 'gear.module', job.gear.module)
   if (issues.length > 0) throw new InputError(WHERE, issues)
   return { ...x, smallRadius: small, beltTeeth, gearTeeth }
 }

@@ -60,7 +60,7 @@ export interface TravelResult {
 
 /** Angle between the extremes of the windup found without load, the start at rest among them; `undefined` where only the start is without load. */
 function lostMotionOf(points: readonly PathPoint[]): number | undefined {
-  const largest = points.reduce((most, p) => Math.max(most, Math.abs(p.torque)), 0)
+  const largest = points.reduce((max, p) => Math.max(max, Math.abs(p.torque)), 0)
   // A torque this small is rounding of an angle history.
   const unloaded = points.filter((p) => Math.abs(p.torque) <= 1e-10 * largest).map(angleOf)
   return unloaded.length < 2 ? undefined : Math.max(...unloaded) - Math.min(...unloaded)
@@ -72,7 +72,7 @@ export function historyOf(
   by: 'torque' | 'angle',
   about: (peak: number) => readonly Note[] | undefined,
 ): LoadHistory {
-  const notes = about(points.reduce((most, p) => Math.max(most, p.tautTension, p.slackTension), 0))
+  const notes = about(points.reduce((max, p) => Math.max(max, p.tautTension, p.slackTension), 0))
   const lost = lostMotionOf(points)
   // A torque above slip would slide the pinion on without limit: how far is not known.
   const runsAway = by === 'torque' && points.some((p) => p.state === 'slips')
@@ -106,7 +106,7 @@ export function travelOf(
   const before = path.points.at(-1 - stepsPerCycle)
   const peak = Math.max(...last.map((p) => p.peakTension))
   // The notes stand on every point, and earlier cycles may have pulled harder than the last.
-  const notes = about(path.points.reduce((most, p) => Math.max(most, p.peakTension), 0))
+  const notes = about(path.points.reduce((max, p) => Math.max(max, p.peakTension), 0))
   const q = <K extends 'angle' | 'force' | 'torque' | 'length'>(si: number, kind: K) => new Quantity(si, kind, undefined, notes)
   const ratio = d.drumRadius / d.pinionRadius
   const register = (p: { pinionAngle: number; jointAngle: number } | undefined) =>

@@ -58,7 +58,7 @@ export interface CycleLosses {
 }
 
 /** Load cycles after which a load history has settled. */
-const SETTLING = 4
+const SETTLING_CYCLES = 4
 
 /** Losses of a cycle at one end of the friction interval. */
 export function lossesOf(
@@ -68,7 +68,7 @@ export function lossesOf(
   about: (peak: number) => readonly Note[] | undefined,
 ): CycleLosses {
   const { torque, returnTorque, stroke } = cycle
-  const swings = Array.from({ length: 2 * SETTLING }, (_, i) => (i % 2 === 0 ? torque : returnTorque))
+  const swings = Array.from({ length: 2 * SETTLING_CYCLES }, (_, i) => (i % 2 === 0 ? torque : returnTorque))
   const { points, ends, work } = fineHistory(d, 'torque', swings)
   const after = (swing: number) => points[ends.at(swing) as number] as PathPoint
   const microSlip = (work.at(-1) as number) - (work.at(-3) as number)
@@ -80,12 +80,12 @@ export function lossesOf(
     return strokeLosses.si({ ...d, ...cycle, ...spans, pinionTravel, shaftForce: force })
   })
   const passed = (Math.abs(torque) + Math.abs(returnTorque)) * stroke
-  const notes = about(points.reduce((most, p) => Math.max(most, p.tautTension, p.slackTension), 0))
+  const notes = about(points.reduce((max, p) => Math.max(max, p.tautTension, p.slackTension), 0))
   const term = (energy: number): LossTerm => ({
     energy: new Quantity(energy, 'energy', undefined, notes),
     share: new Quantity(passed > 0 ? energy / passed : 0, 'ratio', undefined, notes),
   })
-  const sum = (name: 'bearings' | 'bending') => term(both.reduce((all, one) => all + one[name], 0))
+  const sum = (name: 'bearings' | 'bending') => term(both.reduce((all, side) => all + side[name], 0))
   const worst = (['slips', 'slackSpan'] as const).find((state) => points.some((p) => p.state === state))
   return {
     passed: new Quantity(passed, 'energy', undefined, notes),

@@ -13,7 +13,7 @@ export interface FineHistory {
 }
 
 /** Intervals in a leg, even in number; a leg that passes zero torque has as many on either side. */
-const PER_LEG = 24
+const INTERVALS_PER_LEG = 24
 
 /** Follows a history of torque or of angle at one pose. A leg that passes zero torque is parted there: the angle without load is a point. */
 export function fineHistory(d: CordDriveState, by: 'torque' | 'angle', steps: ArrayLike<number>): FineHistory {
@@ -37,8 +37,8 @@ export function fineHistory(d: CordDriveState, by: 'torque' | 'angle', steps: Ar
     const last = points.at(-1) as PathPoint
     const from = along === 'torque' ? last.torque : angleOf(last)
     const leg = [last]
-    for (let i = 1; i <= PER_LEG; i++) {
-      const x = i === PER_LEG ? to : from + ((to - from) * i) / PER_LEG
+    for (let i = 1; i <= INTERVALS_PER_LEG; i++) {
+      const x = i === INTERVALS_PER_LEG ? to : from + ((to - from) * i) / INTERVALS_PER_LEG
       leg.push(along === 'torque' ? path.toTorque(x) : path.toAngle(x))
     }
     work += workOf(leg, along)

@@ -36,7 +36,7 @@ export const FIBRE_LAW = {
  * Least exponent of friction that is known: elastic contact of round bodies, whose area grows with the load to the power 2/3 (Hertz). A lower one lets the
  * friction of the slack branch grow beyond all measurements, and with it the slip torque.
  */
-export const LEAST_EXPONENT = 0.66
+export const MIN_EXPONENT = 0.66
 
 /** A validity statement of every loop with friction that falls with pressure. */
 export const LIKELY_EXPONENT = {
@@ -44,5 +44,5 @@ export const LIKELY_EXPONENT = {
     frictionExponent,
   }: {
     readonly frictionExponent?: number | undefined
-  }) => (frictionExponent ?? 1) >= LEAST_EXPONENT,
+  }) => (frictionExponent ?? 1) >= MIN_EXPONENT,
 } as const

@@ -40,7 +40,7 @@ export interface FrictionBand<K extends Kind> {
   readonly mostAt: Quantity<'ratio'>
 }
 
-const LOOKS = 24
+const TRIAL_POINTS = 24
 
 /**
  * The least and the most that one result can be while friction is anywhere in its interval, ends and inside: lost motion is often largest
@@ -52,12 +52,12 @@ export function frictionBand<K extends Kind>(friction: FrictionRange, of: (frict
   const { low, high } = readRange(where, friction).read
   const result = (at: number) =>
     of(at) ?? refuse(where, 'of', of, `must return a result over the whole interval; it returns no result at a friction of ${at}`)
-  const places = Array.from({ length: LOOKS + 1 }, (_, i) => (i === LOOKS ? high : low * (high / low) ** (i / LOOKS)))
+  const places = Array.from({ length: TRIAL_POINTS + 1 }, (_, i) => (i === TRIAL_POINTS ? high : low * (high / low) ** (i / TRIAL_POINTS)))
   const seen = places.map(result)
   const extreme = (sign: 1 | -1) => {
     const worth = (result: Quantity<K>) => sign * result.si
-    const best = seen.reduce((most, result, i) => (worth(result) < worth(seen[most] as Quantity<K>) ? i : most), 0)
-    const [from, to] = [places[Math.max(0, best - 1)] as number, places[Math.min(LOOKS, best + 1)] as number]
+    const best = seen.reduce((top, result, i) => (worth(result) < worth(seen[top] as Quantity<K>) ? i : top), 0)
+    const [from, to] = [places[Math.max(0, best - 1)] as number, places[Math.min(TRIAL_POINTS, best + 1)] as number]
     const at = from < to ? minimiseScalar((x) => worth(result(x)), from, to).x : from
     const found = result(at)
     return worth(found) < worth(seen[best] as Quantity<K>)

@@ -3,7 +3,7 @@ import { bracketRoot, normalCdf, normalQuantile } from '../numeric/index.js'
 import { CORD_LOOP, DRUM_TRAVEL, JOINT_TORQUE, LOOP_COMPLIANCE } from './inputs.js'
 import { leastOverTravel } from './travel-limits.js'
 
-const MOST_FRICTION = 3
+const MAX_FRICTION = 3
 
 /** Friction that a pinion without a clamp needs so that a torque holds anywhere in the travel and in either direction. */
 export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', {
@@ -29,7 +29,7 @@ export const frictionToHold = /* @__PURE__ */ formula('capstan.frictionToHold', 
       const { slip, slack } = leastOverTravel({ ...x, friction, hold: 'frictionOnly' }, x.axialRigidity, x.pretension)
       return Math.min(slip, slack) / torque - 1
     }
-    return short(MOST_FRICTION) < 0 ? Number.POSITIVE_INFINITY : bracketRoot(short, 0, MOST_FRICTION)
+    return short(MAX_FRICTION) < 0 ? Number.POSITIVE_INFINITY : bracketRoot(short, 0, MAX_FRICTION)
   },
 })
 

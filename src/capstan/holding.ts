@@ -87,8 +87,8 @@ export function slackPoint(d: CordDriveState, share: number): { taut: number; wi
     return { value: length + taken + 2 * sum * (taut + slack - 2 * d.pretension), slope: compliance + 2 * sum }
   }
   // The span alone would need this much: the arcs add to the length that the branch gives out, and the frame brings the sum back to twice the pretension.
-  const most = Math.max(2 * d.pretension - slack, d.pretension - (taken * d.axialRigidity) / d.span)
-  const taut = increasingRoot(f, Math.min(2 * d.pretension, most), d.pretension, most, 1e-9 * d.pretension)
+  const max = Math.max(2 * d.pretension - slack, d.pretension - (taken * d.axialRigidity) / d.span)
+  const taut = increasingRoot(f, Math.min(2 * d.pretension, max), d.pretension, max, 1e-9 * d.pretension)
   return { taut, windup: (-taken - sum * (taut + slack - 2 * d.pretension) + difference * (taut - slack)) / d.drumRadius }
 }
 

@@ -5,7 +5,7 @@ import { SLACK_SHARE } from './holding.js'
 import type { PathPoint } from './path-point.js'
 import { solve } from './tension-root.js'
 
-const LEAST = 1e-9
+const MIN_TENSION_SHARE = 1e-9
 
 /**
  * Follows a history of torque (or of angle) at one pose, motor locked, step by step: loading, unloading, reversal, gross slip. The wraps keep
@@ -39,8 +39,8 @@ export class LoadPath extends CordSides {
   toTorque(torque: number): PathPoint {
     const { d, slope } = this
     const pull = torque / d.drumRadius
-    const least = LEAST * d.pretension
-    const low = Math.max(least, pull + least)
+    const min = MIN_TENSION_SHARE * d.pretension
+    const low = Math.max(min, pull + min)
     const slack = this.looseA + this.looseB
     const f = (Ta: number) => this.both(Ta, Ta - pull) + slack
     // Both spans would lose tension at the low end unless the pull alone exceeds the tension of one of them.
@@ -73,13 +73,13 @@ export class LoadPath extends CordSides {
   toAngle(angle: number): PathPoint {
     const { d, slope } = this
     const wound = (angle - this.windup - this.slipped) * d.drumRadius * d.axialRigidity
-    const least = LEAST * d.pretension
+    const min = MIN_TENSION_SHARE * d.pretension
     const fa = (T: number) => this.sideA(T) - wound + this.looseA
     const fb = (T: number) => this.sideB(T) + wound + this.looseB
-    const left = { a: fa(least), b: fb(least) }
+    const left = { a: fa(min), b: fb(min) }
     if (this.pinionB !== undefined || (left.a <= 0 && left.b <= 0)) {
-      const Ta = left.a > 0 ? least : solve(fa, slope, this.Ta, least, Number.POSITIVE_INFINITY)
-      const Tb = left.b > 0 ? least : solve(fb, slope, this.Tb, least, Number.POSITIVE_INFINITY)
+      const Ta = left.a > 0 ? min : solve(fa, slope, this.Ta, min, Number.POSITIVE_INFINITY)
+      const Tb = left.b > 0 ? min : solve(fb, slope, this.Tb, min, Number.POSITIVE_INFINITY)
       this.both(Ta, Tb)
       // The angle is the one given, to rounding.
       this.gaveA = wound - this.looseA + Math.max(0, left.a)
@@ -102,7 +102,7 @@ export class LoadPath extends CordSides {
       slope.at = slopeA + slope.at / grip
       return a + b
     }
-    const least = LEAST * d.pretension
+    const min = MIN_TENSION_SHARE * d.pretension
     // The ends' slip lines are one line here, so that the drums and spans decide with the pinion's whole integral.
     const pinionBefore = this.pinion.highIntegral - this.pinion.lowIntegral
     const whole = (Ta: number) => {
@@ -123,7 +123,7 @@ export class LoadPath extends CordSides {
         d.pinionRadius * (line - pinionBefore)
       )
     }
-    const Ta = solve(whole, slope, Math.max(least, this.Ta), least * Math.max(1, grip), Number.POSITIVE_INFINITY)
+    const Ta = solve(whole, slope, Math.max(min, this.Ta), min * Math.max(1, grip), Number.POSITIVE_INFINITY)
     whole(Ta)
     const Tb = Ta / grip
     // Side A's share of the last of the windup: the pinion point that rested longest is where the two slips met.

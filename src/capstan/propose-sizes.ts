@@ -11,12 +11,12 @@ import { cordToCut, drumLength, groove, matchedDrumLead, pinionLength } from './
 /** Wrap kept on the drum before each anchor at the end of travel: three times the least of winding drums. */
 const KEPT_WRAP = Math.PI / 6
 /** Gap between pinion and drum over the cord diameter. */
-const GAP = 3
+const GAP_RATIO = 3
 /** Angle of the drum that its anchors take where both ends share one track. */
-const ANCHORS = Math.PI / 9
+const ANCHOR_ANGLE = Math.PI / 9
 /** Cord inside one end fitting over the cord diameter, and loose cord that assembly leaves. */
-const END = 15
-const SLACK = 2e-3
+const END_RATIO = 15
+const ASSEMBLY_SLACK = 2e-3
 
 /** Full turns that a clamped cord needs: those that the pinion pays out over the travel, and half a turn on either side of the clamp. */
 export const turnsUnderClamp = ({ ratio, travel }: DriveWishNumbers): number => Math.ceil((ratio * travel) / (2 * Math.PI) + 1)
@@ -35,7 +35,7 @@ export type DriveSizes = ReturnType<typeof sizesOf>
 export function sizesOf(x: DriveWishNumbers, cord: CordStock, { bendRatio, hold, pinionTurns }: Chosen) {
   const pinionRadius = (bendRatio * cord.diameter) / 2
   const drumRadius = x.ratio * pinionRadius
-  const centreDistance = pinionRadius + drumRadius + GAP * cord.diameter
+  const centreDistance = pinionRadius + drumRadius + GAP_RATIO * cord.diameter
   const { span, pinionWrap, drumWrapAngle } = pulleyGeometry.si({
     arrangement: x.arrangement,
     pinionRadius,
@@ -117,7 +117,7 @@ function windingOf(x: DriveWishNumbers, cord: CordStock, wound: Wound) {
     pinionRadius: wound.pinionRadius,
     pinionWrap: wound.pinionWrap,
     groovePitch: grooves.pitch,
-    endLength: END * cord.diameter,
+    endLength: END_RATIO * cord.diameter,
     tailLength: 0,
     strain: pretension / cord.axialRigidity,
   })
@@ -130,7 +130,7 @@ function windingOf(x: DriveWishNumbers, cord: CordStock, wound: Wound) {
       drumLead: lead,
       largestWrap: drumWrap + x.travel / 2,
       groovePitch: grooves.pitch,
-      tracks: 2 * drumWrap + ANCHORS > wound.drumWrapAngle ? 2 : 1,
+      tracks: 2 * drumWrap + ANCHOR_ANGLE > wound.drumWrapAngle ? 2 : 1,
     }),
     cutLength,
     takeUp: takeUp.si({
@@ -139,7 +139,7 @@ function windingOf(x: DriveWishNumbers, cord: CordStock, wound: Wound) {
       axialRigidity: cord.axialRigidity,
       beddingStrain: cord.beddingStrain,
       creepStrain: cord.creepStrain,
-      slack: SLACK,
+      slack: ASSEMBLY_SLACK,
       temperatureRise: x.coldest,
       frameExpansion: x.frameExpansion,
       cordExpansion: cord.expansion,

@@ -39,8 +39,8 @@ export interface ProposedDrive {
 }
 
 /** Pulleys this much larger than the least bend ratio are tried. */
-const LARGER = [1, 1.1, 1.25, 1.4, 1.6, 2]
-const MOST_TURNS = 8
+const PULLEY_FACTORS = [1, 1.1, 1.25, 1.4, 1.6, 2]
+const MAX_TURNS = 8
 
 /**
  * Drives for a ratio, a torque and a travel from the cords at hand in the space there is: pinion by bend ratio, drum by ratio, turns by slip, pretension
@@ -73,9 +73,9 @@ export function proposeDrive(wish: DriveWish): Proposals<ProposedDrive> {
 function designsFor(x: DriveWishNumbers, cords: Record<string, CordStock>) {
   const holds = x.hold === 'either' ? (['clampedMidPinion', 'frictionOnly'] as const) : [x.hold]
   return Object.entries(cords).flatMap(([name, cord]) =>
-    LARGER.flatMap((larger) =>
+    PULLEY_FACTORS.flatMap((larger) =>
       holds.flatMap((hold) => {
-        const turns = hold === 'clampedMidPinion' ? [turnsUnderClamp(x)] : Array.from({ length: MOST_TURNS }, (_, i) => i + 1)
+        const turns = hold === 'clampedMidPinion' ? [turnsUnderClamp(x)] : Array.from({ length: MAX_TURNS }, (_, i) => i + 1)
         return turns.map((pinionTurns) =>
           candidate(x, name, cord, sizesOf(x, cord, { bendRatio: larger * cord.leastBendRatio, hold, pinionTurns })),
         )

@@ -52,15 +52,15 @@ export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTa
     const psi0 = liftOff(T0)
     // Logarithms of both sides; below `least` friction at the taut lift-off point would hold all by itself.
     const start = Math.log(T0 * (Math.cos(psi0) + mu * Math.sin(psi0))) + mu * (wrapAngle - psi0)
-    const least = stiff * (1 + mu * mu + mu * Math.sqrt(1 + mu * mu))
+    const min = stiff * (1 + mu * mu + mu * Math.sqrt(1 + mu * mu))
     const full = (T: number) => {
       const sine = Math.sqrt(stiff * (2 * T - stiff))
       const held = T - stiff - mu * sine
       return { value: Math.log(held) + mu * liftOff(T) - start, slope: (1 - (mu * stiff) / sine) / held - (mu * stiff) / (T * sine) }
     }
-    let high = Math.max(limp, 2 * least)
+    let high = Math.max(limp, 2 * min)
     while (full(high).value < 0) high *= 2
-    const taut = stiff === 0 ? limp : increasingRoot(full, high, least, high, 1e-9 * high)
+    const taut = stiff === 0 ? limp : increasingRoot(full, high, min, high, 1e-9 * high)
     const bend = (1 + mu * mu) * stiff
     const second = increasingRoot(
       (T) => ({ value: Math.log(T / limp) + bend * (1 / T0 - 1 / T), slope: 1 / T + bend / (T * T) }),

@@ -1,6 +1,6 @@
 import { type Note, Quantity, refuse } from '../units/index.js'
 import { percent, type Read } from './drive-specification.js'
-import { LEAST_EXPONENT } from './friction-inputs.js'
+import { MIN_EXPONENT } from './friction-inputs.js'
 
 export interface Argument {
   readonly where: string
@@ -27,9 +27,9 @@ export function tensionNotes(
   } else if (strain > NOTED_STRAIN) texts.push(`strain of ${percent(strain)} is above 2 %: the model drops its square`)
   if (x.allowableTension !== undefined && peak > x.allowableTension)
     texts.push(`tension of ${tension} is above the allowable ${new Quantity(x.allowableTension, 'force')} of the cord`)
-  if ((x.frictionExponent ?? 1) < LEAST_EXPONENT)
+  if ((x.frictionExponent ?? 1) < MIN_EXPONENT)
     texts.push(
-      `friction exponent of ${x.frictionExponent} is below ${LEAST_EXPONENT}: fibres have 0.67 to 1, and the slip torque is too high`,
+      `friction exponent of ${x.frictionExponent} is below ${MIN_EXPONENT}: fibres have 0.67 to 1, and the slip torque is too high`,
     )
   return texts.length === 0 ? passed : [...(passed ?? []), ...texts.map((text) => ({ formula: 'capstan.cordDrive', text }))]
 }

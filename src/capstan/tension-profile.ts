@@ -1,5 +1,5 @@
 /** Corners that a new profile has room for on either side; it grows, and most histories need few. */
-const ROOM = 64
+const INITIAL_CAPACITY = 64
 
 /** ∫ e^u over a width along which u runs linearly from the logarithm of T0 to that of T1. */
 export const area = (T0: number, T1: number, du: number, width: number) =>
@@ -7,11 +7,11 @@ export const area = (T0: number, T1: number, du: number, width: number) =>
 
 /** Tension along one wrap, stored as corners with the running integral: a slip pushes corners at an end, and arrays grow as needed. */
 export class TensionProfile {
-  protected theta: Float64Array = new Float64Array(2 * ROOM)
-  protected log: Float64Array = new Float64Array(2 * ROOM)
-  protected sum: Float64Array = new Float64Array(2 * ROOM)
-  protected head = ROOM
-  protected tail = ROOM + 1
+  protected theta: Float64Array = new Float64Array(2 * INITIAL_CAPACITY)
+  protected log: Float64Array = new Float64Array(2 * INITIAL_CAPACITY)
+  protected sum: Float64Array = new Float64Array(2 * INITIAL_CAPACITY)
+  protected head = INITIAL_CAPACITY
+  protected tail = INITIAL_CAPACITY + 1
 
   constructor(low: number, high: number, tension: number) {
     this.theta[this.head] = low
@@ -79,8 +79,8 @@ export class TensionProfile {
   flatten(lowTension: number, highTension: number): void {
     const { theta, log, sum } = this
     const [a, b] = [this.low, this.high]
-    this.head = ROOM
-    this.tail = ROOM + 1
+    this.head = INITIAL_CAPACITY
+    this.tail = INITIAL_CAPACITY + 1
     theta[this.head] = a
     theta[this.tail] = b
     log[this.head] = Math.log(lowTension)

@@ -16,16 +16,16 @@ export interface HoldingLimits {
 
 /** Slip and slack torque at one pose, for torque that tightens the taut branch. */
 export function limitsAt(d: CordDriveState): HoldingLimits {
-  const least = SLACK_SHARE * d.pretension
+  const min = SLACK_SHARE * d.pretension
   let slip = Number.POSITIVE_INFINITY
   if (d.hold === 'frictionOnly') {
     const verge = slipPoint(d)
     slip = d.drumRadius * (verge.taut - verge.slack)
     // A span that is slack before the pinion slips: only very grippy, long wraps come to that.
-    if (!(verge.slack < least)) return { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
+    if (!(verge.slack < min)) return { slip, slack: Number.POSITIVE_INFINITY, taut: verge.taut }
   }
   const { taut } = slackPoint(d, SLACK_SHARE)
-  return { slip, slack: d.drumRadius * (taut - least), taut }
+  return { slip, slack: d.drumRadius * (taut - min), taut }
 }
 
 const holding = ({ slip, slack }: HoldingLimits) => Math.min(slip, slack)
@@ -63,11 +63,11 @@ export function leastOverTravel(x: OverTravel, axialRigidity: number, pretension
     frictionExponent: x.frictionExponent,
     compliance: x.compliance,
   }
-  const one = limitsAt(d)
-  if (d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan) return one
+  const limits = limitsAt(d)
+  if (d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan) return limits
   const { tautSpan, slackSpan } = d.compliance
   const other = limitsAt({ ...d, compliance: { ...d.compliance, tautSpan: slackSpan, slackSpan: tautSpan } })
-  return holding(other) < holding(one) ? other : one
+  return holding(other) < holding(limits) ? other : limits
 }
 
 /**

@@ -4,7 +4,7 @@ import type { TravelEnd, TravelPoint } from './travel-point.js'
 
 const TOLERANCE = 1e-13
 /** Share of a step at which an end is no longer looked for more closely. */
-const FINEST = 1 / 1024
+const FINEST_STEP = 1 / 1024
 
 /** A loop of cord that follows a travel step by step. Mutable, for the simulation only. */
 export class Loop extends CordLoop {
@@ -51,7 +51,7 @@ export class Loop extends CordLoop {
         if (Number.isInteger(done)) size = 1
       }
       // A step may only have been too long for the iteration; and an end must be found where it is, not a step before.
-      else if (size <= FINEST) return end
+      else if (size <= FINEST_STEP) return end
       else size /= 2
     }
     return 'followed'
@@ -118,9 +118,9 @@ export class Loop extends CordLoop {
       const det = r.aByT * bByAngle - r.bByT * aByAngle
       let dT = -(r.a * bByAngle - r.b * aByAngle) / det
       let dAngle = -(r.aByT * r.b - r.bByT * r.a) / det
-      const least = Math.min(trial.Ta, trial.Tb)
+      const min = Math.min(trial.Ta, trial.Tb)
       // Tension may at most halve in one iteration.
-      const damp = dT < -0.5 * least ? (-0.5 * least) / dT : 1
+      const damp = dT < -0.5 * min ? (-0.5 * min) / dT : 1
       dT *= damp
       dAngle *= damp
       trial.Ta += dT

@@ -3,7 +3,7 @@ import { travelPath } from './travel-path.js'
 import type { TravelEnd, TravelPoint } from './travel-point.js'
 
 /** Points of a swing of torque, even in number. */
-const PER_SWING = 24
+const POINTS_PER_SWING = 24
 /** The tension of the wound cord settles within six cycles to a ten-thousandth, however short the wraps. */
 const CYCLES = 8
 /** Longest step of the joint, rad: a longer or a shorter one changes the loss by millionths. */
@@ -23,9 +23,9 @@ export function travelLoss(
   const angles = [from]
   const torques = [returnTorque]
   const swing = (angle: number, a: number, b: number) => {
-    for (let i = 1; i <= PER_SWING; i++) {
+    for (let i = 1; i <= POINTS_PER_SWING; i++) {
       angles.push(angle)
-      torques.push(a + ((b - a) * i) / PER_SWING)
+      torques.push(a + ((b - a) * i) / POINTS_PER_SWING)
     }
   }
   for (let i = 0; i < CYCLES; i++) {
@@ -42,17 +42,17 @@ export function travelLoss(
 
 /** Work lost in the last cycle of points: torque over the joint's angle less the pinion's share of it. */
 function lastCycle(points: readonly TravelPoint[], ratio: number): number {
-  const first = points.length - 2 * (PER_SWING + 1) - 1
+  const first = points.length - 2 * (POINTS_PER_SWING + 1) - 1
   const at = (i: number) => points[i] as TravelPoint
   const lag = (i: number) => at(i).jointAngle - at(i).pinionAngle / ratio
   let work = 0
-  for (const start of [first, first + PER_SWING + 1]) {
+  for (const start of [first, first + POINTS_PER_SWING + 1]) {
     // By parabolas over the torque while it swings, and by parts.
-    for (let i = start; i < start + PER_SWING; i += 2) {
+    for (let i = start; i < start + POINTS_PER_SWING; i += 2) {
       const swing = at(i + 2).torque - at(i).torque
       work += at(i + 2).torque * lag(i + 2) - at(i).torque * lag(i) - (swing / 6) * (lag(i) + 4 * lag(i + 1) + lag(i + 2))
     }
-    const stroke = start + PER_SWING
+    const stroke = start + POINTS_PER_SWING
     work += at(stroke).torque * (lag(stroke + 1) - lag(stroke))
   }
   return work

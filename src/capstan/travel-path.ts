@@ -51,7 +51,7 @@ export function travelPath(
 
 /** Whether some cord element rested on the pinion all the way through the points given. */
 export function staysThrough(d: CordDriveState, points: readonly TravelPoint[]): boolean {
-  const low = points.reduce((most, p) => Math.max(most, p.restLow), Number.NEGATIVE_INFINITY)
-  const high = points.reduce((least, p) => Math.min(least, p.restHigh), Number.POSITIVE_INFINITY)
+  const low = points.reduce((max, p) => Math.max(max, p.restLow), Number.NEGATIVE_INFINITY)
+  const high = points.reduce((min, p) => Math.min(min, p.restHigh), Number.POSITIVE_INFINITY)
   return d.hold === 'clampedMidPinion' || low < high
 }

@@ -35,7 +35,7 @@ export interface TravelSurvey {
 }
 
 /** Poses at which the extremes are looked for first, to one side of mid travel; the best is refined. */
-const LOOKS = 32
+const TRIAL_POSES = 32
 
 type Wound = ReturnType<typeof driveWindup.si>
 
@@ -48,10 +48,10 @@ function worst(
   travel: number,
   badness: (y: Wound) => number,
 ): { q: number; most: number } {
-  const angle = (i: number) => (travel / 2) * (i / LOOKS - 1)
+  const angle = (i: number) => (travel / 2) * (i / TRIAL_POSES - 1)
   const values = seen.map(badness)
-  const best = values.reduce((most, value, i) => (value > (values[most] as number) ? i : most), 0)
-  const [from, to] = [angle(Math.max(0, best - 1)), angle(Math.min(2 * LOOKS, best + 1))]
+  const best = values.reduce((top, value, i) => (value > (values[top] as number) ? i : top), 0)
+  const [from, to] = [angle(Math.max(0, best - 1)), angle(Math.min(2 * TRIAL_POSES, best + 1))]
   const found = from < to ? minimiseScalar((q) => -badness(at(q)), from, to).x : from
   const [refined, sampled] = [badness(at(found)), values[best] as number]
   return refined > sampled ? { q: found, most: refined } : { q: angle(best), most: sampled }
@@ -75,7 +75,7 @@ export function surveyOf(
   const oneWay = d.compliance === undefined || d.compliance.tautSpan === d.compliance.slackSpan
   const ways = (oneWay ? ([1] as const) : ([1, -1] as const)).map((sign: Sign) => ({
     sign,
-    seen: Array.from({ length: 2 * LOOKS + 1 }, (_, i) => bare(sign)((travel / 2) * (i / LOOKS - 1))),
+    seen: Array.from({ length: 2 * TRIAL_POSES + 1 }, (_, i) => bare(sign)((travel / 2) * (i / TRIAL_POSES - 1))),
   }))
   const extreme = <K extends Kind>(badness: (y: Wound) => number, of: (w: Windup) => Quantity<K>): AtPose<K> => {
     const found = ways.map(({ sign, seen }) => ({ sign, ...worst(seen, bare(sign), travel, badness) }))

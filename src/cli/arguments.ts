@@ -25,12 +25,12 @@ export function argumentsOf(verb: string, args: readonly string[], own: Options)
   }
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
-    const one = (name: string) => values[name]
+    const valueNamed = (name: string) => values[name]
     return {
       words: positionals,
-      text: (name) => one(name) as string | undefined,
-      texts: (name) => (one(name) ?? []) as readonly string[],
-      flag: (name) => one(name) === true,
+      text: (name) => valueNamed(name) as string | undefined,
+      texts: (name) => (valueNamed(name) ?? []) as readonly string[],
+      flag: (name) => valueNamed(name) === true,
     }
   } catch (error) {
     throw new InputError(verb, [{ path: '', given: '', accepts: `${verb}: ${(error as Error).message}` }])

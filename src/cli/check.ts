@@ -68,5 +68,17 @@ export function asData(file: string, { leg, passes, meetsTarget, requiredReserve
 }
 
 /** What the JSON holds of a check. */
-const SHOWN = ['id', 'part', 'mode', 'joint', 'case', 'demand', 'capacity', 'reserve', 'requiredReserve', 'range', 'sentence'] as const
-const dataOf = (check: Assessment['governing']) => Object.fromEntries(SHOWN.map((name) => [name, check[name]]))
+const JSON_FIELDS = [
+  'id',
+  'part',
+  'mode',
+  'joint',
+  'case',
+  'demand',
+  'capacity',
+  'reserve',
+  'requiredReserve',
+  'range',
+  'sentence',
+] as const
+const dataOf = (check: Assessment['governing']) => Object.fromEntries(JSON_FIELDS.map((name) => [name, check[name]]))

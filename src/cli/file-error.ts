@@ -34,12 +34,12 @@ export function mistakesOf(error: unknown): readonly Mistake[] | undefined {
   if (error instanceof NoResultError || error instanceof ValidityError) return [{ path: '', given: '', accepts: error.message }]
   const { code, message, path } = (error ?? {}) as NodeJS.ErrnoException
   if (typeof code !== 'string' || !/^E[A-Z]+$/.test(code)) return undefined
-  const words = SYSTEM[code]
+  const words = SYSTEM_ERRORS[code]
   return [{ path: path ?? '', given: '', accepts: path === undefined || words === undefined ? message : `${path}: ${words}` }]
 }
 
 /** What the system's codes mean, in words. */
-const SYSTEM: Readonly<Record<string, string>> = {
+const SYSTEM_ERRORS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EISDIR: 'is a folder; a file is needed',
   EACCES: 'may not be read or written',

@@ -14,7 +14,7 @@ import { start } from './start.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 import { helpOf, overview, VERBS } from './usage.js'
 
-const RUN: Readonly<Record<string, (terminal: Terminal, args: readonly string[]) => Promise<Exit>>> = {
+const VERB_HANDLERS: Readonly<Record<string, (terminal: Terminal, args: readonly string[]) => Promise<Exit>>> = {
   start,
   check,
   compare,
@@ -37,7 +37,7 @@ function information([verb, ...rest]: readonly string[], version: string): strin
     const [topic] = rest
     return topic !== undefined && VERBS[topic] !== undefined ? helpOf(topic) : overview(version)
   }
-  return Object.hasOwn(RUN, verb) && rest.some(isHelp) ? helpOf(verb) : undefined
+  return Object.hasOwn(VERB_HANDLERS, verb) && rest.some(isHelp) ? helpOf(verb) : undefined
 }
 
 /** Runs one command line and returns its exit code. Mistakes of the user are printed, one a line; a fault of the program is thrown. */
@@ -47,11 +47,11 @@ export async function main(terminal: Terminal, args: readonly string[], version:
   if (text !== undefined) terminal.out(text)
   if (verb === undefined) return EXIT.unusable
   if (text !== undefined) return EXIT.holds
-  const run = Object.hasOwn(RUN, verb) ? RUN[verb] : undefined
+  const run = Object.hasOwn(VERB_HANDLERS, verb) ? VERB_HANDLERS[verb] : undefined
   if (run === undefined) {
-    const near = nearName(verb, Object.keys(RUN))
+    const near = nearName(verb, Object.keys(VERB_HANDLERS))
     terminal.note(
-      `limbwright: ${verb} is not a verb.${near === undefined ? '' : ` Did you mean ${near}?`} Verbs: ${Object.keys(RUN).join(', ')}`,
+      `limbwright: ${verb} is not a verb.${near === undefined ? '' : ` Did you mean ${near}?`} Verbs: ${Object.keys(VERB_HANDLERS).join(', ')}`,
     )
     return EXIT.unusable
   }

@@ -6,7 +6,7 @@ import { EXIT, type Exit, type Terminal } from './terminal.js'
 const verb = 'page'
 /** The page with a place for the document, and that place. */
 const PAGE = 'dist/page.html'
-const PLACE = '<!--EXAMPLE-->'
+const PLACEHOLDER = '<!--EXAMPLE-->'
 
 /** Writes a page for the browser that holds editor, library and a leg: the verdict follows every change, without a server or network. */
 export async function page(terminal: Terminal, args: readonly string[]): Promise<Exit> {
@@ -22,7 +22,7 @@ export async function page(terminal: Terminal, args: readonly string[]): Promise
     const text = upgradeLegText(source)
     terminal.writeText(
       to,
-      terminal.packaged(PAGE).replace(PLACE, () => text),
+      terminal.packaged(PAGE).replace(PLACEHOLDER, () => text),
     )
   } catch (error) {
     throw new FileError(file, error)

@@ -15,11 +15,11 @@ export interface Dimension {
 export const BAND = 17
 const HEAD = 7
 /** Arrows are outside where they would meet. */
-const NARROW = 22
-const OFF = 2
-const BEYOND = 4
+const OUTSIDE_ARROWS_BELOW = 22
+const EXTENSION_GAP = 2
+const EXTENSION_OVERSHOOT = 4
 /** Letters are this far from their dimension line. */
-const LIFT = 3
+const TEXT_GAP = 3
 
 const acrossPage = ({ side }: Dimension) => side === 'above' || side === 'below'
 
@@ -37,10 +37,10 @@ export function spanOf(dimension: Dimension): Span {
   const axis = acrossPage(dimension) ? 0 : 1
   const [low, high] = [Math.min(from[axis], to[axis]), Math.max(from[axis], to[axis])]
   const width = textWidth(text, SMALL)
-  const narrow = high - low < NARROW
+  const narrow = high - low < OUTSIDE_ARROWS_BELOW
   const outside = narrow || width + 4 > high - low
   const arrows = narrow ? 2 * HEAD : 0
-  const more = outside ? LIFT + width + 2 : 0
+  const more = outside ? TEXT_GAP + width + 2 : 0
   return axis === 0
     ? { low: low - arrows, high: high + arrows + more, outside, narrow }
     : { low: low - arrows - more, high: high + arrows, outside, narrow }
@@ -78,18 +78,18 @@ export function dimensionItems(dimension: Dimension, band: number, edge: number)
   const extension = (end: Point): readonly [Point, Point] => {
     const start = end[1 - axis]!
     const away = at >= start ? 1 : -1
-    return [point(end[axis], start + away * OFF), point(end[axis], at + away * BEYOND)]
+    return [point(end[axis], start + away * EXTENSION_GAP), point(end[axis], at + away * EXTENSION_OVERSHOOT)]
   }
   const width = textWidth(text, SMALL)
   const arrows = narrow ? 2 * HEAD : 0
-  const tail = outside ? LIFT + width : 0
+  const tail = outside ? TEXT_GAP + width : 0
   const [first, last] = axis === 0 ? [low - arrows, high + arrows + tail] : [low - arrows - tail, high + arrows]
   const inward = narrow ? -1 : 1
-  const middle = outside ? (axis === 0 ? high + arrows + LIFT + width / 2 : low - arrows - LIFT - width / 2) : (low + high) / 2
+  const middle = outside ? (axis === 0 ? high + arrows + TEXT_GAP + width / 2 : low - arrows - TEXT_GAP - width / 2) : (low + high) / 2
   return [
     { kind: 'lines', line: 'fine', pieces: [extension(a), extension(b), [point(first, at), point(last, at)]] },
     dimensionHead(point(low, at), point(low + inward * HEAD, at)),
     dimensionHead(point(high, at), point(high - inward * HEAD, at)),
-    textAt(axis === 0 ? [middle, at - LIFT] : [at - LIFT, middle], text, { anchor: 'middle', turned: axis === 1 }),
+    textAt(axis === 0 ? [middle, at - TEXT_GAP] : [at - TEXT_GAP, middle], text, { anchor: 'middle', turned: axis === 1 }),
   ]
 }

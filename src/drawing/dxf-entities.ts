@@ -5,7 +5,7 @@ import type { Item, TextItem } from './items.js'
 export type Pair = readonly [code: number, value: string | number]
 
 /** Two ends that lie nearer than this, mm, are one point. */
-const NEAR = 1e-6
+const SAME_POINT = 1e-6
 
 const line = (layer: string, a: Point, b: Point): Pair[] => [
   [0, 'LINE'],
@@ -22,7 +22,7 @@ const line = (layer: string, a: Point, b: Point): Pair[] => [
 function polyline(layer: string, points: readonly Point[], closed: boolean): Pair[] {
   const [first, last] = [points[0], points.at(-1)]
   if (first === undefined || last === undefined || points.length < 2) return []
-  const returns = points.length > 2 && distance(first, last) < NEAR
+  const returns = points.length > 2 && distance(first, last) < SAME_POINT
   const corners = returns ? points.slice(0, -1) : points
   if (corners.length === 2) return line(layer, corners[0]!, corners[1]!)
   return [

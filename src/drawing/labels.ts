@@ -35,15 +35,15 @@ export const columnHeight = (labels: readonly Label[]): number => labels.reduce(
  */
 function stacked(labels: readonly Label[], top: number, bottom: number): number[] {
   const tops = labels.map(({ anchor }) => anchor[1] - LINE / 2)
-  let least = top
+  let min = top
   tops.forEach((y, i) => {
-    tops[i] = Math.max(y, least)
-    least = tops[i]! + heightOf(labels[i]!)
+    tops[i] = Math.max(y, min)
+    min = tops[i]! + heightOf(labels[i]!)
   })
-  let most = bottom
+  let max = bottom
   for (let i = tops.length - 1; i >= 0; i--) {
-    tops[i] = Math.min(tops[i]!, most - heightOf(labels[i]!))
-    most = tops[i]!
+    tops[i] = Math.min(tops[i]!, max - heightOf(labels[i]!))
+    max = tops[i]!
   }
   return tops
 }
@@ -51,12 +51,12 @@ function stacked(labels: readonly Label[], top: number, bottom: number): number[
 /** Where a leader leaves its label. */
 const leaderOf = ({ anchor }: Label, x: number, top: number): readonly [Point, Point] => [[x, top + ASCENT - CENTRE], anchor]
 
-const MOST_SWAPS = 60
+const MAX_SWAPS = 60
 
 /** Labels in the order in which no two leaders cross, as far as swapping neighbours finds it. */
 function ordered(labels: readonly Label[], x: number, top: number, bottom: number): readonly Label[] {
   const order = [...labels].sort((a, b) => a.anchor[1] - b.anchor[1])
-  for (let swaps = 0; swaps < MOST_SWAPS; swaps++) {
+  for (let swaps = 0; swaps < MAX_SWAPS; swaps++) {
     const tops = stacked(order, top, bottom)
     const leaders = order.map((label, i) => leaderOf(label, x, tops[i]!))
     let [i, j] = [0, -1]

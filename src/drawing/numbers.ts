@@ -14,11 +14,11 @@ export function roundBelow(x: number): number {
 }
 
 /** Round numbers across a range, not more than so many. */
-export function ticksOf(low: number, high: number, most: number): readonly number[] {
+export function ticksOf(low: number, high: number, max: number): readonly number[] {
   const span = high - low
   if (!(span > 0)) return [low]
-  let step = roundBelow(span / most)
-  while (Math.floor(high / step + 1e-9) - Math.ceil(low / step - 1e-9) + 1 > most) step = roundBelow(step * 2.5)
+  let step = roundBelow(span / max)
+  while (Math.floor(high / step + 1e-9) - Math.ceil(low / step - 1e-9) + 1 > max) step = roundBelow(step * 2.5)
   const first = Math.ceil(low / step - 1e-9)
   const count = Math.floor(high / step + 1e-9) - first + 1
   return Array.from({ length: Math.max(0, count) }, (_, i) => Number(((first + i) * step).toPrecision(12)))

@@ -7,18 +7,18 @@ const GRID = 10
 const tenths = (n: number): string => String(n / GRID).replace(/^(-?)0\./, '$1.')
 
 /** Lines of fewer points than this are drawn through all of them. */
-const FEW = 6
+const KEEP_ALL_BELOW = 6
 /** A line leaves out points that lie no farther from it than this, in units of the page: six hundredths of a millimetre on paper. */
-const NEAR = 0.25
+const SIMPLIFY_TOLERANCE = 0.25
 
 /** Points of a line that it needs: the others lie so near to it that nobody sees a difference (Douglas and Peucker). */
 function needed(points: readonly Point[]): readonly Point[] {
-  if (points.length < FEW) return points
+  if (points.length < KEEP_ALL_BELOW) return points
   const kept = new Set([0, points.length - 1])
   const open: (readonly [number, number])[] = [[0, points.length - 1]]
   for (let piece = open.pop(); piece !== undefined; piece = open.pop()) {
     const [from, to] = piece
-    let [farthest, most] = [0, NEAR]
+    let [farthest, most] = [0, SIMPLIFY_TOLERANCE]
     for (let i = from + 1; i < to; i++) {
       const off = offLine(points[i] as Point, points[from] as Point, points[to] as Point)
       if (off > most) [farthest, most] = [i, off]
@@ -57,13 +57,13 @@ export function pathData(lines: readonly PathLine[]): string {
       const points = needed(all)
       let [text, open] = ['', '']
       points.forEach((point, i) => {
-        const at = point.map((one) => Math.round(one * GRID)) as [number, number]
+        const at = point.map((x) => Math.round(x * GRID)) as [number, number]
         const [dx, dy] = [at[0] - x, at[1] - y]
         const name = i > 0 ? (dy === 0 ? 'h' : dx === 0 ? 'v' : 'l') : started ? 'm' : 'M'
         if (i > 0 && dx === 0 && dy === 0 && points.length > 2) return
         const numbers = (name === 'h' ? [dx] : name === 'v' ? [dy] : [dx, dy]).map(tenths)
         const goesOn = name === 'l' && open === 'l'
-        const pieces = numbers.map((one, k) => (one.startsWith('-') || (k === 0 && !goesOn) ? one : `,${one}`))
+        const pieces = numbers.map((number, k) => (number.startsWith('-') || (k === 0 && !goesOn) ? number : `,${number}`))
         text += `${goesOn ? '' : name}${pieces.join('')}`
         open = name
         ;[x, y] = at
@@ -71,7 +71,7 @@ export function pathData(lines: readonly PathLine[]): string {
       })
       if (points.length === 1) return `${text}h0`
       // Closing a line leads back to its first point.
-      if (closed && points[0] !== undefined) [x, y] = points[0].map((one) => Math.round(one * GRID)) as [number, number]
+      if (closed && points[0] !== undefined) [x, y] = points[0].map((coordinate) => Math.round(coordinate * GRID)) as [number, number]
       return closed ? `${text}z` : text
     })
     .join('')

@@ -25,12 +25,12 @@ export interface Plot {
   readonly height?: number
 }
 
-const ABOVE = 18
-const BELOW = 34
+const MARGIN_ABOVE = 18
+const MARGIN_BELOW = 34
 const GAP = 14
 const DEFAULT_HEIGHT = 150
 /** Of an axis from 0 with room for two ticks, the 0 may be the only one. */
-const LEAST_TICKS = 3
+const MIN_TICKS = 3
 
 const range = (values: readonly number[], from?: number, to?: number) => {
   const [low, high] = [from ?? Math.min(...values), to ?? Math.max(...values)]
@@ -50,13 +50,13 @@ export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: 
     y.from,
     y.to,
   )
-  const yTicks = ticksOf(ys.low, ys.high, Math.max(LEAST_TICKS, Math.floor(height / 26)))
+  const yTicks = ticksOf(ys.low, ys.high, Math.max(MIN_TICKS, Math.floor(height / 26)))
   const left = MARGIN + 6 + Math.max(...yTicks.map((tick) => textWidth(plain(tick), SMALL)))
   const named = curves.filter(({ label }) => label !== undefined)
   const bare = named.map(labelOf)
   const right = PAGE_WIDTH - MARGIN - (named.length === 0 ? 12 : columnWidth(bare) + GAP)
   const tall = Math.max(height, columnHeight(bare))
-  const [base, upper] = [top + ABOVE + tall, top + ABOVE]
+  const [base, upper] = [top + MARGIN_ABOVE + tall, top + MARGIN_ABOVE]
   const to = ([px, py]: Point): Point => [
     left + ((px - xs.low) / (xs.high - xs.low)) * (right - left),
     base - ((py - ys.low) / (ys.high - ys.low)) * tall,
@@ -75,7 +75,7 @@ export function plotBlock({ x, y, curves, height = DEFAULT_HEIGHT }: Plot, top: 
     ...curves.flatMap((curve) => curveItems(curve, to)),
     ...placeLabels(labels, 'right', { x: right + GAP, top: upper, bottom: base, legend: [] }),
   ]
-  return { items, height: ABOVE + tall + BELOW }
+  return { items, height: MARGIN_ABOVE + tall + MARGIN_BELOW }
 }
 
 interface Tick {
@@ -144,11 +144,11 @@ function curveItems({ points, line = 'thick', mark }: Curve, to: (point: Point) 
 }
 
 /** Marks nearer to one before them than this would lie on it. */
-const NEAREST = 3
+const MIN_MARK_DISTANCE = 3
 
 /** Points without those that lie on another one. */
 function apart(points: readonly Point[]): readonly Point[] {
   const kept: Point[] = []
-  for (const point of points) if (kept.every((other) => distance(other, point) >= NEAREST)) kept.push(point)
+  for (const point of points) if (kept.every((other) => distance(other, point) >= MIN_MARK_DISTANCE)) kept.push(point)
   return kept
 }

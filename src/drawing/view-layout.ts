@@ -30,15 +30,15 @@ const SIDES = ['above', 'below', 'left', 'right'] as const
 /** What a view takes at a scale, with the origin of the view at 0. */
 function measured(view: View, scale: number) {
   const to = ([x, y]: Point): Point => [x * scale, -y * scale]
-  const dimensions = view.dimensions.map((one): Dimension => ({ ...one, from: to(one.from), to: to(one.to) }))
-  const on = (side: (typeof SIDES)[number]) => dimensions.filter((one) => one.side === side)
+  const dimensions = view.dimensions.map((dimension): Dimension => ({ ...dimension, from: to(dimension.from), to: to(dimension.to) }))
+  const on = (side: (typeof SIDES)[number]) => dimensions.filter((dimension) => dimension.side === side)
   const box = view.boxAt(scale)
   const upright = [...on('left'), ...on('right')].map(spanOf)
   const flat = [...on('above'), ...on('below')].map(spanOf)
   const top = Math.min(box.top, ...upright.map(({ low }) => low))
   const bottom = Math.max(box.bottom, ...upright.map(({ high }) => high))
   const count = (side: (typeof SIDES)[number]) => Math.max(0, ...bandsOf(on(side)).map((band) => band + 1))
-  const labels = view.labels.map((one): Label & { side: 'left' | 'right' } => ({ ...one, anchor: to(one.anchor) }))
+  const labels = view.labels.map((label): Label & { side: 'left' | 'right' } => ({ ...label, anchor: to(label.anchor) }))
   const columns = { left: labels.filter(({ side }) => side === 'left'), right: labels.filter(({ side }) => side === 'right') }
   const content = {
     left: Math.min(box.left - (count('left') > 0 ? count('left') * BAND + TEXT : 0), ...flat.map(({ low }) => low)),
@@ -75,9 +75,9 @@ export function placeView(view: View, y: number, scale: number): PlacedView {
   const place: Place = { scale: units, to: ([mx, my]) => shift([mx * units, -my * units]) }
   const edges = { above: top + down, below: bottom + down, left: box.left + x, right: box.right + x }
   const dimensions = SIDES.flatMap((side) => {
-    const own = on(side).map((one): Dimension => ({ ...one, from: shift(one.from), to: shift(one.to) }))
+    const own = on(side).map((dimension): Dimension => ({ ...dimension, from: shift(dimension.from), to: shift(dimension.to) }))
     const bands = bandsOf(own)
-    return own.flatMap((one, i) => dimensionItems(one, bands[i]!, edges[side]))
+    return own.flatMap((dimension, i) => dimensionItems(dimension, bands[i]!, edges[side]))
   })
   const legend: string[] = []
   const labelled = (['left', 'right'] as const).flatMap((side) => {

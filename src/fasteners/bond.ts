@@ -135,11 +135,11 @@ export const bondedNut = /* @__PURE__ */ formula('fasteners.bondedNut', {
     const plug = (Math.sqrt(3) / 2) * acrossFlats * acrossFlats * acrossLayersStrength + side * substrateShearStrength
     const bond = side * shearStrength
     const substrate = side * substrateShearStrength
-    const least = Math.min(bond, substrate, plug)
+    const weakest = Math.min(bond, substrate, plug)
     return {
-      axialForce: least,
+      axialForce: weakest,
       torque: side * Math.min(shearStrength, substrateShearStrength) * (acrossFlats / 2),
-      governedBy: least === bond ? ('bond' as const) : least === substrate ? ('substrateShear' as const) : ('plugTension' as const),
+      governedBy: weakest === bond ? ('bond' as const) : weakest === substrate ? ('substrateShear' as const) : ('plugTension' as const),
       shearStrength,
       state,
     }

@@ -92,15 +92,15 @@ export const eccentricJoint = /* @__PURE__ */ formula('fasteners.eccentricJoint'
       return perLoad <= 0 ? Number.POSITIVE_INFINITY : (clampLoad * perClamp) / perLoad
     }
     const bending = (x.boltModulus * x.boltDiameter) / (2 * x.grip)
-    const least = Math.min(gapAt(edgeAt), gapAt(-farEdgeAt))
+    const min = Math.min(gapAt(edgeAt), gapAt(-farEdgeAt))
     return {
       loadFactor,
       boltLoad: clampLoad + added,
       endRotation,
       bendingStress: bending * Math.abs(endRotation),
       clampBendingStress: bending * turning * clampLoad * Math.abs(s),
-      gapLoad: Math.max(0, least),
-      state: externalLoad <= least ? ('closed' as const) : ('gaping' as const),
+      gapLoad: Math.max(0, min),
+      state: externalLoad <= min ? ('closed' as const) : ('gaping' as const),
     }
   },
 })

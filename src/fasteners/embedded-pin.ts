@@ -62,7 +62,7 @@ export const embeddedPin = /* @__PURE__ */ formula('fasteners.embeddedPin', {
 })
 
 /** Beyond this many characteristic lengths a longer pin changes nothing within rounding, and the hyperbolic functions would only overflow. */
-const LONG = 30
+const LONG_PIN = 30
 
 /**
  * An embedded pin that bends: the same as `embeddedPin` on an elastic foundation, for any length and slimness.
@@ -110,7 +110,7 @@ export const embeddedPinElastic = /* @__PURE__ */ formula('fasteners.embeddedPin
   si: ({ force, arm, depth, diameter, pinModulus, foundationModulus }) => {
     const inertia = (Math.PI * diameter ** 4) / 64
     const lambda = (foundationModulus / (4 * pinModulus * inertia)) ** 0.25
-    const x = Math.min(lambda * depth, LONG)
+    const x = Math.min(lambda * depth, LONG_PIN)
     const sh = Math.sinh(x)
     const ch = Math.cosh(x)
     const sn = Math.sin(x)

@@ -20,9 +20,9 @@ export interface HeatedJoint {
 }
 
 /** Intervals of the coarse grid in each spell; the fine one has twice as many. */
-const COARSE = 12
+const COARSE_INTERVALS = 12
 /** First interval of a spell, in parts of it. */
-const FIRST = 1e-6
+const FIRST_INTERVAL = 1e-6
 // Gauss-Legendre on 0 to 1.
 const NODES = [0.046910077030668, 0.2307653449471585, 0.5, 0.7692346550528415, 0.953089922969332]
 const WEIGHTS = [0.1184634425280945, 0.2393143352496832, 0.2844444444444444, 0.2393143352496832, 0.1184634425280945]
@@ -51,8 +51,8 @@ function meanCreep(creep: (time: number) => number, young: number, old: number):
  * change of temperature and is assumed linear between the points of a grid that crowds behind each jump. Two grids, the error extrapolated away.
  */
 export function loadsThroughSpells(joint: HeatedJoint): { readonly starts: number[]; readonly ends: number[] } {
-  const coarse = solve(joint, COARSE)
-  const fine = solve(joint, 2 * COARSE)
+  const coarse = solve(joint, COARSE_INTERVALS)
+  const fine = solve(joint, 2 * COARSE_INTERVALS)
   const better = (name: 'starts' | 'ends') => fine[name].map((load, i) => load + (load - coarse[name][i]!) / 3)
   return { starts: better('starts'), ends: better('ends') }
 }
@@ -85,7 +85,7 @@ function solve({ clampLoad, elasticCompliance, creepingCompliance, creep, spells
     jump.push(step)
     g += step
     starts.push(g / softening)
-    const times = gradedTimes(clock, count, { first: clock * FIRST })
+    const times = gradedTimes(clock, count, { first: clock * FIRST_INTERVAL })
     for (let i = 1; i < times.length; i++) {
       const a = begin + times[i - 1]!
       const b = begin + times[i]!

@@ -2,7 +2,7 @@ import { formula } from '../formula/index.js'
 import { ADHESIVE_SHEAR_MODULUS, BOND_THICKNESS, OVERLAP } from './bond-inputs.js'
 
 /** Longer than this many decay lengths the other end of the lap is not felt, and the hyperbolic functions would only overflow. */
-const LONG = 40
+const LONG_LAP = 40
 
 /**
  * Peel and bending of a single lap of two equal parts: the pull is off the middle of each part, so the lap turns, bends the parts and opens at its ends.
@@ -70,7 +70,7 @@ export const lapPeel = /* @__PURE__ */ formula('fasteners.lapPeel', {
     const beta = (bondModulus / (2 * bondThickness * bend)) ** 0.25
     const x = beta * c
     let peelStress = beta * (beta * moment + across)
-    if (x < LONG) {
+    if (x < LONG_LAP) {
       const [ch, sh] = [1 + Math.exp(-2 * x), 1 - Math.exp(-2 * x)]
       const [f, g] = [ch * Math.cos(x), sh * Math.sin(x)]
       const [fSlope, gSlope] = [sh * Math.cos(x) - ch * Math.sin(x), ch * Math.sin(x) + sh * Math.cos(x)]

@@ -154,9 +154,9 @@ export const looseNutPressure = /* @__PURE__ */ formula('fasteners.looseNutPress
       const { depth, rising } = wall(turn, play)
       return flats * height * half * half * stiffness * depth * rising
     }
-    const most = start >= HALF_FLAT ? HALF_FLAT : minimiseScalar((turn) => -held(turn), start, HALF_FLAT).x
-    const through = torque > 0 && (start >= HALF_FLAT || held(most) < torque)
-    const turn = through ? most : torque === 0 ? start : bracketRoot((at) => held(at) - torque, start, most)
+    const max = start >= HALF_FLAT ? HALF_FLAT : minimiseScalar((turn) => -held(turn), start, HALF_FLAT).x
+    const through = torque > 0 && (start >= HALF_FLAT || held(max) < torque)
+    const turn = through ? max : torque === 0 ? start : bracketRoot((at) => held(at) - torque, start, max)
     const { depth, width } = wall(turn, play)
     const cornerPressure = through ? Number.POSITIVE_INFINITY : torque === 0 ? 0 : stiffness * depth
     return {

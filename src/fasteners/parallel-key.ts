@@ -121,21 +121,21 @@ export const parallelKey = /* @__PURE__ */ formula('fasteners.parallelKey', {
     const shaftForce = shaftBearingStrength * shaftArea
     const shearForce = keyShearStrength * width * length
     const wallForce = hub.tensileStrength * wallArea
-    const least = Math.min(hubForce, shaftForce, shearForce, wallForce)
+    const min = Math.min(hubForce, shaftForce, shearForce, wallForce)
     return {
       force,
       hubPressure: force / hubArea,
       shaftPressure: force / shaftArea,
       keyShear: force / (width * length),
       hubWallTension: force / wallArea,
-      torqueCapacity: (least * shaftDiameter * counted) / 2,
-      reserve: force === 0 ? Number.POSITIVE_INFINITY : least / force,
+      torqueCapacity: (min * shaftDiameter * counted) / 2,
+      reserve: force === 0 ? Number.POSITIVE_INFINITY : min / force,
       governedBy:
-        least === hubForce
+        min === hubForce
           ? ('hubCrushing' as const)
-          : least === shaftForce
+          : min === shaftForce
             ? ('shaftCrushing' as const)
-            : least === shearForce
+            : min === shearForce
               ? ('keyShear' as const)
               : ('hubWall' as const),
     }

@@ -27,10 +27,10 @@ export const preloadFromTorque = /* @__PURE__ */ formula('fasteners.preloadFromT
     bearingDiameter: WIDER_THAN_HOLE,
   },
   si: ({ torque, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque }) => {
-    const one = { preload: 1, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque: 0 }
+    const atUnitPreload = { preload: 1, thread, threadFriction, headFriction, bearingDiameter, holeDiameter, prevailingTorque: 0 }
     const useful = torque - prevailingTorque
     return {
-      preload: useful > 0 ? useful / tighteningTorque.si(one).torque : 0,
+      preload: useful > 0 ? useful / tighteningTorque.si(atUnitPreload).torque : 0,
       state: useful > 0 ? ('tightened' as const) : ('prevailingTorqueNotOvercome' as const),
     }
   },

@@ -128,9 +128,9 @@ export const effectiveBossDiameter = /* @__PURE__ */ formula('fasteners.effectiv
   assumes: ['the thinnest wall governs'],
   source: [{ level: 'commonPractice', where: 'inscribed cylinder as a bound for bosses that are not round' }],
   si: ({ freeRadii }) => {
-    let least = Number.POSITIVE_INFINITY
-    for (const radius of freeRadii) if (radius < least) least = radius
-    return 2 * least
+    let min = Number.POSITIVE_INFINITY
+    for (const radius of freeRadii) if (radius < min) min = radius
+    return 2 * min
   },
 })
 

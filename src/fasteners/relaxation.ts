@@ -24,7 +24,7 @@ export const isCreepRatio = (creep: (time: number) => number, times: readonly nu
 const FIRST_OF_END = 1e-7
 const FIRST_OF_EARLIEST = 1 / 30
 /** No earlier than this, in parts of the end. */
-const LEAST_OF_END = 1e-14
+const MIN_SHARE_OF_END = 1e-14
 /** Intervals of the coarse grid per factor of ten in time; the fine one has twice as many. */
 const COARSE_PER_DECADE = 36 / 7
 
@@ -41,7 +41,7 @@ export function relaxationOf(
   end: number,
   earliest: number,
 ): (time: number) => number {
-  const first = Math.max(LEAST_OF_END * end, Math.min(FIRST_OF_END * end, FIRST_OF_EARLIEST * earliest))
+  const first = Math.max(MIN_SHARE_OF_END * end, Math.min(FIRST_OF_END * end, FIRST_OF_EARLIEST * earliest))
   const count = Math.ceil(COARSE_PER_DECADE * Math.log10(end / first))
   const response = (elapsed: number) => {
     let sum = elasticShare

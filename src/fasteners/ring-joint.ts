@@ -60,7 +60,7 @@ const momentAt = (half: number) => {
 }
 
 /** Below this half angle, rad, the contact counts as lost: the tilt has grown without bound. */
-const LEAST_CONTACT = 1e-3
+const MIN_CONTACT_ANGLE = 1e-3
 
 /** Tilt and gap of a thin sleeve under a clamp load and a bending moment, closed or gaping. */
 export const sleeveJointTilt = /* @__PURE__ */ formula('fasteners.sleeveJointTilt', {
@@ -100,9 +100,9 @@ export const sleeveJointTilt = /* @__PURE__ */ formula('fasteners.sleeveJointTil
       const tilt = moment / (Math.PI * stiffness * radius * radius)
       return { gapMoment, contactHalfAngle: Math.PI, tilt, gap: 0, state: 'closed' as const }
     }
-    if (relative >= momentAt(LEAST_CONTACT))
+    if (relative >= momentAt(MIN_CONTACT_ANGLE))
       return { gapMoment, contactHalfAngle: 0, tilt: Number.POSITIVE_INFINITY, gap: Number.POSITIVE_INFINITY, state: 'tips' as const }
-    const half = bracketRoot((x) => momentAt(x) - relative, LEAST_CONTACT, Math.PI)
+    const half = bracketRoot((x) => momentAt(x) - relative, MIN_CONTACT_ANGLE, Math.PI)
     const tilt = clampLoad / (2 * stiffness * radius * (Math.sin(half) - half * Math.cos(half)))
     return { gapMoment, contactHalfAngle: half, tilt, gap: tilt * radius * (1 + Math.cos(half)), state: 'gaping' as const }
   },

@@ -12,7 +12,7 @@ function beyond(radius: number, chord: number): { force: number; moment: number 
   return { force: first - chord * area, moment: second - chord * first }
 }
 /** The narrowest edge that still presses, as a share of the outer radius: beyond it the joint counts as tipped. */
-const NARROWEST = 1e-3
+const MIN_EDGE_SHARE = 1e-3
 
 /**
  * Pressure at the edge of a clamped ring under a bending moment: the clamp load over the ring and what the moment adds on one side. Beyond the moment
@@ -61,8 +61,8 @@ export const ringEdgePressure = /* @__PURE__ */ formula('fasteners.ringEdgePress
       const { force, moment: turning } = pressed(chord)
       return turning - arm * force
     }
-    if (surplus(1 - NARROWEST) <= 0) return { meanPressure, edgePressure: Number.POSITIVE_INFINITY, state: 'tips' as const }
-    const chord = bracketRoot(surplus, -1, 1 - NARROWEST)
+    if (surplus(1 - MIN_EDGE_SHARE) <= 0) return { meanPressure, edgePressure: Number.POSITIVE_INFINITY, state: 'tips' as const }
+    const chord = bracketRoot(surplus, -1, 1 - MIN_EDGE_SHARE)
     return { meanPressure, edgePressure: ((clampLoad / outer ** 2) * (1 - chord)) / pressed(chord).force, state: 'gaping' as const }
   },
 })

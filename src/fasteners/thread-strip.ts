@@ -94,7 +94,7 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
     const partStripForce = partAreaPerLength * usefulEngagement * partShearStrength
     const screwStripForce = screwAreaPerLength * usefulEngagement * screwShearStrength
     const screwBreakForce = thread.stressArea * screwTensileStrength
-    const least = Math.min(partStripForce, screwStripForce, screwBreakForce)
+    const min = Math.min(partStripForce, screwStripForce, screwBreakForce)
     return {
       partAreaPerLength,
       screwAreaPerLength,
@@ -105,11 +105,7 @@ export const threadStrip = /* @__PURE__ */ formula('fasteners.threadStrip', {
       equalStrengthEngagement: (2 * thread.stressArea) / screwAreaPerLength,
       partEqualStrengthEngagement: screwBreakForce / (partAreaPerLength * partShearStrength),
       governedBy:
-        least === partStripForce
-          ? ('partThread' as const)
-          : least === screwStripForce
-            ? ('screwThread' as const)
-            : ('screwTension' as const),
+        min === partStripForce ? ('partThread' as const) : min === screwStripForce ? ('screwThread' as const) : ('screwTension' as const),
     }
   },
 })

@@ -55,7 +55,7 @@ export const toleranceStack = /* @__PURE__ */ formula('fasteners.toleranceStack'
 })
 
 /** Beyond this many dimensions the exact sum has too many terms. */
-const MOST_EXACT = 12
+const MAX_EXACT_PARTS = 12
 /** Bits of the whole range. */
 const RANGE_BITS = 52
 /** Bits of the quotient. */
@@ -110,7 +110,7 @@ export const uniformStackProbability = /* @__PURE__ */ formula('fasteners.unifor
   requires: {
     tolerances: {
       accepts: 'must be at most 12: take toleranceMonteCarlo for more',
-      holds: ({ tolerances }) => tolerances.length <= MOST_EXACT,
+      holds: ({ tolerances }) => tolerances.length <= MAX_EXACT_PARTS,
     },
   },
   si: ({ tolerances, limit }) => {

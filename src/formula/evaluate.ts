@@ -78,9 +78,9 @@ export function stepOf(formula: AnyFormula, x: unknown, y: unknown): Step {
   }
 }
 
-const LONGEST_LIST = 6
+const MAX_LISTED = 6
 const listText = (items: readonly string[]) =>
-  items.length > LONGEST_LIST ? `${items.slice(0, LONGEST_LIST).join(', ')}, … (${items.length})` : items.join(', ')
+  items.length > MAX_LISTED ? `${items.slice(0, MAX_LISTED).join(', ')}, … (${items.length})` : items.join(', ')
 const quantityText = (kind: Kind, x: unknown) => String(new Quantity(x as number, kind))
 
 function inputText(input: Input, x: unknown): string {

@@ -1,6 +1,6 @@
 import type { Note } from '../units/index.js'
 
-const DEEPEST = 4
+const MAX_DEPTH = 4
 
 /** The notes carried by quantities anywhere in what was given: nested records and lists included, each note once. */
 export function notesOf(given: unknown): readonly Note[] | undefined {
@@ -10,7 +10,7 @@ export function notesOf(given: unknown): readonly Note[] | undefined {
     if (typeof value !== 'object' || value === null) return
     const notes = (value as { notes?: readonly Note[] }).notes
     if (Array.isArray(notes)) for (const note of notes) if (!found.includes(note)) found.push(note)
-    if ((value as { si?: unknown }).si !== undefined || depth >= DEEPEST) return
+    if ((value as { si?: unknown }).si !== undefined || depth >= MAX_DEPTH) return
     if (Array.isArray(value)) {
       if (typeof value[0] === 'object') for (const item of value) visit(item, depth + 1)
     } else if (Object.getPrototypeOf(value) === Object.prototype) {

@@ -102,17 +102,17 @@ export interface Relaxable {
 }
 
 /** Rounding that counts as keeping a limit. */
-const KEPT = 1 + 1e-9
+const LIMIT_TOLERANCE = 1 + 1e-9
 
 const worst = (limits: readonly KeptLimit[]): KeptLimit => {
-  const counting = limits.filter(({ sizedTo, use }) => !sizedTo || use > KEPT)
+  const counting = limits.filter(({ sizedTo, use }) => !sizedTo || use > LIMIT_TOLERANCE)
   return (counting.length > 0 ? counting : limits).reduce((a, b) => (b.use > a.use ? b : a))
 }
 const proposalOf = <T>({ design, limits }: ProposalCandidate<T>): Proposal<T> => ({ design, limits, governing: worst(limits) })
-const keeps = ({ limits }: ProposalCandidate<unknown>) => limits.every(({ use }) => use <= KEPT)
+const keeps = ({ limits }: ProposalCandidate<unknown>) => limits.every(({ use }) => use <= LIMIT_TOLERANCE)
 
 /** How many designs are listed, and steps of the search for the nearest wish. */
-const LISTED = 12
+const MAX_LISTED = 12
 const HALVINGS = 40
 
 /**
@@ -127,7 +127,7 @@ export function proposalsOf<X extends object, T>(
   const all = designs(wish)
   const met = all.filter(keeps).sort((a, b) => a.cost - b.cost)
   if (met.length > 0) {
-    const proposals = met.slice(0, LISTED).map(proposalOf)
+    const proposals = met.slice(0, MAX_LISTED).map(proposalOf)
     const first = proposals[0] as Proposal<T>
     return {
       state: 'met',
@@ -137,8 +137,8 @@ export function proposalsOf<X extends object, T>(
     }
   }
   const closest = proposalOf(all.reduce((a, b) => (worst(b.limits).use < worst(a.limits).use ? b : a)))
-  const broken = closest.limits.filter(({ use }) => !(use <= KEPT)).sort((a, b) => b.use - a.use)
-  const nearest = relaxable.map((one) => nearestOf(wish, designs, one))
+  const broken = closest.limits.filter(({ use }) => !(use <= LIMIT_TOLERANCE)).sort((a, b) => b.use - a.use)
+  const nearest = relaxable.map((limit) => nearestOf(wish, designs, limit))
   return { state: 'refused', proposals: [], refusal: { closest, broken, nearest }, message: refusalText(all.length, broken, nearest) }
 }
 
@@ -174,7 +174,7 @@ function refusalText(tried: number, broken: readonly KeptLimit[], nearest: reado
   const ways = possible.map(({ input, given, met }) => `${input} ${met} instead of ${given}`)
   return [
     `None of ${tried} designs keeps all limits.`,
-    `The nearest one breaks: ${broken.map((one) => limitSentence(one) + by(one)).join('; ')}.`,
+    `The nearest one breaks: ${broken.map((limit) => limitSentence(limit) + by(limit)).join('; ')}.`,
     ways.length > 0 ? `One change alone is enough: ${ways.join(', or ')}.` : 'No change of one input alone is enough.',
   ].join(' ')
 }

@@ -105,9 +105,9 @@ const choiceReader =
     words.includes(given as string) ? given : reject(issues, path, given, oneOfNames(words, given))
 
 const listReader =
-  (item: Reader, least: number): Reader =>
+  (item: Reader, min: number): Reader =>
   (given, path, issues, notes) => {
-    if (!Array.isArray(given) || given.length < least) return reject(issues, path, given, `must be a list of at least ${least}`)
+    if (!Array.isArray(given) || given.length < min) return reject(issues, path, given, `must be a list of at least ${min}`)
     // Not `map`, which would step over the holes of a list.
     const read: unknown[] = []
     for (let i = 0; i < given.length; i++) read.push(item(given[i], `${path}[${i}]`, issues, notes))

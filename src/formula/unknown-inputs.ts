@@ -16,7 +16,7 @@ export const refuseUnknown: SurplusCheck = (record, names, path, issues) => {
 }
 
 /** Slips in a name that is still taken for a misspelt one; a material's other properties are further away. */
-const MOST_SLIPS = 3
+const MAX_SLIPS = 3
 
 /** What results and table entries hold: quantities, also in their JSON form, and the notes of a result. */
 function isCarried(name: string, value: unknown): boolean {
@@ -39,7 +39,7 @@ export function refuseStray(names: readonly string[], optional: readonly string[
     for (const name in record) {
       if (known.has(name)) continue
       absent ??= optional.filter((other) => record[other] === undefined)
-      const meant = absent.length === 0 ? undefined : nearName(name, absent, MOST_SLIPS)
+      const meant = absent.length === 0 ? undefined : nearName(name, absent, MAX_SLIPS)
       if (meant === undefined) {
         if (isCarried(name, record[name])) continue
         isMaterial ??= Object.values(record).some(isProperty)

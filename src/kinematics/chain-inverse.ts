@@ -6,9 +6,9 @@ import { rotationErrorInto } from './rotation-error.js'
 /** Attempts with growing damping before a search counts as stopped. */
 const ATTEMPTS = 40
 /** A slope of the error this small against its scale is rounding. */
-const FLAT = 1e-12
+const FLAT_SLOPE = 1e-12
 /** A step that leaves more than this part of the squared error is slow: from then on the curvature counts. */
-const SLOW = 0.9
+const SLOW_STEP = 0.9
 
 /**
  * Damped least squares with accepted and rejected steps (Levenberg–Marquardt), joints clipped at their limits.
@@ -114,7 +114,7 @@ class DampedSearch {
       }
     }
     this.scale = scale
-    return slope <= FLAT * Math.sqrt(scale * this.square) || scale === 0
+    return slope <= FLAT_SLOPE * Math.sqrt(scale * this.square) || scale === 0
   }
 
   /** The largest diagonal of JᵀJ: what damping is measured against. */
@@ -138,7 +138,7 @@ class DampedSearch {
         if (square < this.square) {
           q.set(trial)
           ;[this.error, this.trialError] = [this.trialError, this.error]
-          this.slow = square > SLOW * this.square
+          this.slow = square > SLOW_STEP * this.square
           this.square = square
           this.damping = Math.max(this.damping / 5, 1e-14)
           return true

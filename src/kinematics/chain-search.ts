@@ -30,23 +30,23 @@ export interface SearchResult {
   readonly solutions: readonly Float64Array[]
 }
 
-const ENOUGH = 8
+const ENOUGH_SOLUTIONS = 8
 /** Two ends whose errors differ by less than this part are one. */
-const ALIKE = 1e-6
+const SAME_ERROR = 1e-6
 
 /** Searches from the given seed and from drawn ones. */
 export function searchInverse(chain: ChainKernel, request: SearchRequest): SearchResult {
   const seeds = [request.seed, ...drawnSeeds(chain, request)]
   const found = seeds.map((seed) => dampedInverse(chain, { ...request, seed }))
   const reached = found.filter(({ ended }) => ended === 'reached')
-  const least = Math.min(...found.map(({ error }) => error))
-  const first = reached[0] ?? found.find(({ error }) => error === least) ?? found[0]!
+  const min = Math.min(...found.map(({ error }) => error))
+  const first = reached[0] ?? found.find(({ error }) => error === min) ?? found[0]!
   const best = reached.length > 0 && request.preferred !== undefined ? towards(chain, request, reached, request.preferred) : first
   const agreeing =
     reached.length > 0
       ? reached.length
-      : found.filter(({ ended, error }) => ended === 'localStop' && error <= least * (1 + ALIKE) + request.tolerance).length
-  const nearest = best.ended === 'localStop' && found.length >= ENOUGH && agreeing >= Math.max(3, found.length / 4)
+      : found.filter(({ ended, error }) => ended === 'localStop' && error <= min * (1 + SAME_ERROR) + request.tolerance).length
+  const nearest = best.ended === 'localStop' && found.length >= ENOUGH_SOLUTIONS && agreeing >= Math.max(3, found.length / 4)
   return { ended: nearest ? 'nearestFound' : best.ended, best, searches: found.length, agreeing, solutions: different(chain, reached) }
 }
 
@@ -79,7 +79,7 @@ function different(chain: ChainKernel, reached: readonly InverseResult[]): Float
     const known = solutions.some((other) =>
       other.every((x, i) => {
         const apart = values[i]! - x
-        return Math.abs(chain.sliding[i] === 1 ? apart : apart - 2 * Math.PI * Math.round(apart / (2 * Math.PI))) < ALIKE
+        return Math.abs(chain.sliding[i] === 1 ? apart : apart - 2 * Math.PI * Math.round(apart / (2 * Math.PI))) < SAME_ERROR
       }),
     )
     if (!known) solutions.push(values)
@@ -87,8 +87,8 @@ function different(chain: ChainKernel, reached: readonly InverseResult[]): Float
   return solutions
 }
 
-const MOST_STEPS = 200
-const STILL = 1e-9
+const MAX_STEPS = 200
+const SMALLEST_STEP = 1e-9
 
 /**
  * From the reached values nearest to the preferred ones, steps along the directions that do not move the tool (the null space of its Jacobian), each
@@ -106,15 +106,15 @@ function towards(
   const step = new Float64Array(chain.joints)
   const still = new Float64Array(request.rotation === undefined ? 3 : 6)
   let share = 1
-  for (let k = 0; k < MOST_STEPS && share > STILL; k++) {
+  for (let k = 0; k < MAX_STEPS && share > SMALLEST_STEP; k++) {
     for (let i = 0; i < wish.length; i++) wish[i] = preferred[i]! - best.values[i]!
-    if (!chain.ratesInto(step, 0, best.values, still, STILL, request.lengthPerRadian, wish)) return best
+    if (!chain.ratesInto(step, 0, best.values, still, SMALLEST_STEP, request.lengthPerRadian, wish)) return best
     const seed = best.values.map((x, i) => x + share * step[i]!)
     const next = dampedInverse(chain, { ...request, seed })
     const gain = distance(best.values) - distance(next.values)
     if (next.ended === 'reached' && gain > 0) {
       best = next
-      if (gain < STILL * share) return best
+      if (gain < SMALLEST_STEP * share) return best
       share = Math.min(1, 2 * share)
     } else share /= 2
   }

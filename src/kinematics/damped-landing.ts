@@ -16,7 +16,7 @@ const LANDING = {
 } as const satisfies Inputs
 
 /** Damping, over critical damping, from which the closed form replaces the integration. */
-const STIFF = 10
+const STIFF_DAMPING = 10
 
 /** A landing on spring and damper. */
 export interface Landing {
@@ -114,7 +114,7 @@ function overdamped({ mass, speed, stiffness, damping, gravity }: Touched): Cour
 export function landOnSpringAndDamper(given: Given<typeof LANDING>): Landing {
   const { mass, dropHeight, stiffness, damping, gravity } = readInputs('kinematics.landOnSpringAndDamper', LANDING, given)
   const speed = Math.sqrt(2 * gravity * dropHeight)
-  const course = damping > STIFF * 2 * Math.sqrt(stiffness * mass) ? overdamped : integrated
+  const course = damping > STIFF_DAMPING * 2 * Math.sqrt(stiffness * mass) ? overdamped : integrated
   const { peak, when, deepest } = course({ mass, speed, stiffness, damping, gravity })
   const touchDown = damping * speed
   return {

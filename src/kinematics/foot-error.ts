@@ -4,7 +4,7 @@ import { DriveCoupling } from './coupling.js'
 import { ThreeJointLeg } from './leg.js'
 import type { GivenAngles } from './leg-inputs.js'
 import { LEG_JOINTS } from './leg-specification.js'
-import { longestSum, MOST_DIRECTIONS, merged } from './longest-sum.js'
+import { longestSum, MAX_DIRECTIONS, merged } from './longest-sum.js'
 import { invert3, multiply3 } from './matrix3.js'
 import { mustBeMade, mustBeRecord, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
 
@@ -114,14 +114,14 @@ export function footError(
   for (const c of columns.flat()) for (let i = 0; i < 9; i++) covarianceSi[i]! += c[Math.floor(i / 3)]! * c[i % 3]!
   const corner = (of: number[][]): number => {
     const distinct = merged(of)
-    if (distinct.length > MOST_DIRECTIONS)
+    if (distinct.length > MAX_DIRECTIONS)
       throw new InputError(where, [
-        { path: 'sources', given: `${sources.length} sources`, accepts: `at most ${MOST_DIRECTIONS - 4} at the foot` },
+        { path: 'sources', given: `${sources.length} sources`, accepts: `at most ${MAX_DIRECTIONS - 4} at the foot` },
       ])
     return longestSum(distinct)
   }
   const line = (name: string, of: number[][]): FootErrorLine => {
-    const perAxis = (one: (x: number) => number) => [0, 1, 2].map((i) => of.reduce((sum, c) => sum + one(c[i]!), 0))
+    const perAxis = (term: (x: number) => number) => [0, 1, 2].map((i) => of.reduce((sum, c) => sum + term(c[i]!), 0))
     const squares = perAxis((x) => x * x)
     return {
       name,

@@ -56,9 +56,9 @@ export interface NoFootForces {
 }
 
 /** Steps of Newton's method; some ten are enough, and a problem without a solution runs away. */
-const MOST_STEPS = 100
+const MAX_STEPS = 100
 /** Part of the wrench that may be left over. */
-const CLOSED = 1e-10
+const WRENCH_TOLERANCE = 1e-10
 
 /**
  * Shares the load of a robot among its standing feet: of all forces that push only, stay inside their friction cones and balance weight, acceleration and
@@ -120,9 +120,9 @@ function balance(columns: readonly (readonly number[])[], w: Float64Array, frict
   const f = new Float64Array(columns.length)
   const slope = new Float64Array(3 * columns.length)
   let value = dual(columns, w, y, friction, f, slope)
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const rest = w.map((x, k) => x - columns.reduce((sum, column, j) => sum + column[k]! * f[j]!, 0))
-    if (Math.hypot(...rest) <= CLOSED * scale) return f
+    if (Math.hypot(...rest) <= WRENCH_TOLERANCE * scale) return f
     const move = newtonStep(columns, slope, rest)
     if (move === undefined) return undefined
     let share = 1

@@ -37,7 +37,7 @@ export const FOOT_PATH = {
 } as const satisfies Inputs
 
 /** The end of a swing, as a part of the stride before it. */
-const NEARLY = 2e-12
+const JUST_BEFORE_END = 2e-12
 
 const NO_WORK = /* @__PURE__ */ new Float64Array(0)
 
@@ -135,7 +135,7 @@ export class FootPathKernel {
     const stance = new Float64Array(9)
     const swing = new Float64Array(9)
     this.stateInto(stance, 0, 0.5 * this.stanceTime)
-    const sizes = [this.stanceTime, this.period * (1 - NEARLY)].flatMap((time) => {
+    const sizes = [this.stanceTime, this.period * (1 - JUST_BEFORE_END)].flatMap((time) => {
       this.stateInto(swing, 0, time)
       const step = (k: number) => Math.hypot(swing[k]! - stance[k]!, swing[k + 1]! - stance[k + 1]!, swing[k + 2]! - stance[k + 2]!)
       return [step(3), step(6)]

@@ -108,7 +108,8 @@ export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadP
       const near = straight + 2 * Math.PI * Math.round((middle - straight) / (2 * Math.PI))
       const kneeAngle = first <= kneeHighest ? first : near
       const distance = Math.max(0, kneeLowest - kneeAngle, kneeAngle - kneeHighest)
-      if (distance < best.distance || (distance === 0 && kneeAngle < best.kneeAngle - SAME)) best = { distance, kneeAngle, state }
+      if (distance < best.distance || (distance === 0 && kneeAngle < best.kneeAngle - SAME_DEAD_POINT))
+        best = { distance, kneeAngle, state }
     }
     const pose = new Float64Array(3)
     const closes = crankFromRockerInto(pose, 0, linkage, linkage.rockerAngleAtStraightKnee + kneeLowest, side)
@@ -121,7 +122,7 @@ export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadP
 })
 
 /** Dead points nearer than this are one, as those of crank and rocker of a parallelogram: that of the crank counts. */
-const SAME = 1e-6
+const SAME_DEAD_POINT = 1e-6
 
 interface DeadPoint {
   readonly rockerAngle: number

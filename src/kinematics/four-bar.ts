@@ -87,7 +87,7 @@ export interface FourBarApart {
 /** Whether the crank turns fully. */
 export type FourBarMotion = 'crankRocker' | 'doubleCrank' | 'rockerCrank' | 'doubleRocker' | 'tripleRocker' | 'changePoint'
 
-const MEETING = 1e-9
+const SAME_POINT = 1e-9
 const GOOD_TRANSMISSION = (40 * Math.PI) / 180
 
 /**
@@ -108,7 +108,7 @@ export class FourBar {
     const shortest = Math.min(ground, crank, coupler, rocker)
     const longest = Math.max(ground, crank, coupler, rocker)
     const excess = 2 * (shortest + longest) - (ground + crank + coupler + rocker)
-    if (Math.abs(excess) <= MEETING * longest) return 'changePoint'
+    if (Math.abs(excess) <= SAME_POINT * longest) return 'changePoint'
     if (excess > 0) return 'tripleRocker'
     return shortest === crank ? 'crankRocker' : shortest === ground ? 'doubleCrank' : shortest === rocker ? 'rockerCrank' : 'doubleRocker'
   }
@@ -129,7 +129,7 @@ export class FourBar {
     const across = Math.sin(rockerAngle - couplerAngle)
     const crankAcross = Math.sin(crankAngle - couplerAngle)
     const transmission = Math.atan2(Math.abs(across), Math.abs(Math.cos(rockerAngle - couplerAngle)))
-    const changePoint = Math.abs(across) < MEETING && Math.abs(crankAcross) < MEETING
+    const changePoint = Math.abs(across) < SAME_POINT && Math.abs(crankAcross) < SAME_POINT
     const couplerRatio = (crank * Math.sin(rockerAngle - crankAngle)) / (coupler * Math.sin(couplerAngle - rockerAngle))
     return {
       assembles: true,

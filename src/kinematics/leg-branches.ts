@@ -17,7 +17,7 @@ export interface LegBranch extends PerJoint<Quantity<'angle'>> {
 }
 
 /** Relative to the leg's size: where two branches are closer than this they are one. */
-const MEETING = 1e-9
+const SAME_BRANCH = 1e-9
 
 /** All ways to reach a point, those that meet given once; the status of the kernel is the reason where there is none. */
 export function legBranches(
@@ -29,7 +29,7 @@ export function legBranches(
 ): { readonly status: number; readonly branches: LegBranch[] } {
   const q = new Float64Array(3)
   const branches: LegBranch[] = []
-  const sidewaysHipFree = leg.hipOffset === 0 && Math.hypot(y, z) <= MEETING * sizeOf(leg)
+  const sidewaysHipFree = leg.hipOffset === 0 && Math.hypot(y, z) <= SAME_BRANCH * sizeOf(leg)
   let status = REACHED
   for (const foot of [0, FOOT_ABOVE]) {
     for (const knee of [0, KNEE_BACKWARD]) {
@@ -52,9 +52,9 @@ function branchAt(
   { above, backward, sidewaysHipFree }: { readonly above: boolean; readonly backward: boolean; readonly sidewaysHipFree: boolean },
 ): LegBranch | undefined {
   const { upperLink: l1, lowerLink: l2 } = leg
-  const near = MEETING * sizeOf(leg)
+  const near = SAME_BRANCH * sizeOf(leg)
   const level = Math.abs(l1 * Math.cos(q2!) + l2 * Math.cos(q2! + q3!)) <= near
-  const met = Math.abs(Math.sin(q3!)) <= MEETING
+  const met = Math.abs(Math.sin(q3!)) <= SAME_BRANCH
   if ((level && above) || (met && backward)) return undefined
   const hipFree = Math.hypot(l1 + l2 * Math.cos(q3!), l2 * Math.sin(q3!)) <= near
   const angles = { sidewaysHip: sidewaysHipFree ? inRange(0, limits, 0) : q1!, hip: hipFree ? inRange(0, limits, 1) : q2!, knee: q3! }

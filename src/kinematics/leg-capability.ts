@@ -91,7 +91,7 @@ const total = (limits: readonly number[], loads: readonly number[]) => loads.red
 const three = (x: { sidewaysHip: number; hip: number; knee: number }): Triple => [x.sidewaysHip, x.hip, x.knee]
 
 /** Relative size below which a singular pose's lost directions count as lost. */
-const LOST = 1e-9
+const LOST_DIRECTION = 1e-9
 
 /** Directions in which a singular pose cannot move the foot, square to each other. */
 function lostDirections(J: Float64Array): Triple[] {
@@ -99,7 +99,7 @@ function lostDirections(J: Float64Array): Triple[] {
   transpose3(transposed, J)
   const { values, vectors } = singularValues(transposed, 3)
   const largest = Math.max(...values)
-  return [0, 1, 2].filter((k) => values[k]! <= LOST * largest).map((k) => [vectors[k]!, vectors[3 + k]!, vectors[6 + k]!])
+  return [0, 1, 2].filter((k) => values[k]! <= LOST_DIRECTION * largest).map((k) => [vectors[k]!, vectors[3 + k]!, vectors[6 + k]!])
 }
 
 /**
@@ -108,14 +108,14 @@ function lostDirections(J: Float64Array): Triple[] {
  */
 function singularSpeed(J: Float64Array, limits: readonly number[], u: Triple): number {
   const lost = lostDirections(J)
-  if (lost.some((n) => Math.abs(dot3(n, u)) > LOST)) return 0
+  if (lost.some((n) => Math.abs(dot3(n, u)) > LOST_DIRECTION)) return 0
   const columns = columnsOf(J)
   const size = Math.max(...J.map(Math.abs))
   const normals = lost.length === 1 ? columns.map((column) => cross3(lost[0]!, column)) : [u]
   let fastest = Infinity
   for (const normal of normals) {
     const along = Math.abs(dot3(normal, u))
-    if (along <= LOST * Math.hypot(...normal) || Math.hypot(...normal) <= LOST * size) continue
+    if (along <= LOST_DIRECTION * Math.hypot(...normal) || Math.hypot(...normal) <= LOST_DIRECTION * size) continue
     fastest = Math.min(
       fastest,
       total(
@@ -134,19 +134,19 @@ function singularSpeed(J: Float64Array, limits: readonly number[], u: Triple): n
 function singularPush(J: Float64Array, limits: readonly number[], u: Triple): number {
   const columns = columnsOf(J)
   const size = Math.max(...J.map(Math.abs))
-  let least = Infinity
+  let min = Infinity
   for (let a = 0; a < 3; a++)
     for (let b = a; b < 3; b++) {
       const [p, q] = [columns[a]!, columns[b]!]
       const [pp, pq, qq, pu, qu] = [dot3(p, p), dot3(p, q), dot3(q, q), dot3(p, u), dot3(q, u)]
       const determinant = pp * qq - pq * pq
-      const independent = determinant > LOST * size ** 4
-      if (a === b ? pp <= LOST * size ** 2 : !independent) continue
+      const independent = determinant > LOST_DIRECTION * size ** 4
+      if (a === b ? pp <= LOST_DIRECTION * size ** 2 : !independent) continue
       const [x, y] = a === b ? [pu / pp, 0] : [(pu * qq - qu * pq) / determinant, (qu * pp - pu * pq) / determinant]
       const rest = [0, 1, 2].map((i) => p[i]! * x + q[i]! * y - u[i]!) as Triple
-      if (Math.hypot(...rest) <= LOST) least = Math.min(least, limits[a]! * Math.abs(x) + limits[b]! * Math.abs(y))
+      if (Math.hypot(...rest) <= LOST_DIRECTION) min = Math.min(min, limits[a]! * Math.abs(x) + limits[b]! * Math.abs(y))
     }
-  return least
+  return min
 }
 
 /** How fast the foot of a leg can go along a direction with limited joint rates. */

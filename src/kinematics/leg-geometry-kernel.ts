@@ -16,7 +16,7 @@ export const FOOT_ABOVE = 2
 
 const EPSILON = 2 ** -52
 /** A squared distance this close to a limit, relative to the squared reach, is on it: rounding of the target is no reason to refuse. */
-const SLACK = 8 * EPSILON
+const LIMIT_SLACK = 8 * EPSILON
 
 /**
  * Places and static forces of the three-joint leg on plain SI numbers; the part of `LegKernel` without rates.
@@ -48,7 +48,7 @@ export class LegGeometryKernel {
     this.nearest = (l1 - l2) * (l1 - l2)
     this.squares = l1 * l1 + l2 * l2
     this.upperTwice = 2 * l1 * l1
-    this.slack = SLACK * (this.farthest + this.offsetSquared)
+    this.slack = LIMIT_SLACK * (this.farthest + this.offsetSquared)
   }
 
   /** Foot position x, y, z (3 numbers). */

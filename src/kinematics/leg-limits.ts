@@ -7,8 +7,8 @@ const ON_LIMIT = 1e-12
 export function withinTurns(angle: number, lowest: number, highest: number): number {
   const wrapped = angle - TURN * Math.round(angle / TURN)
   // The turn that comes nearest to the limits' own place nearest zero, and its neighbours; the positive of two alike. A limit reached to rounding is reached.
-  const least = Math.max(lowest, Math.min(0, highest))
-  const turns = TURN * Math.round((least - wrapped) / TURN)
+  const min = Math.max(lowest, Math.min(0, highest))
+  const turns = TURN * Math.round((min - wrapped) / TURN)
   let best = Number.NaN
   for (let k = 1; k >= -1; k--) {
     const shifted = wrapped + turns + k * TURN

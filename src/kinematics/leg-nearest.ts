@@ -1,7 +1,7 @@
 import { PoseCandidates } from './leg-candidates.js'
 import { type LimitsSi, TURN } from './leg-limits.js'
 
-const SCAN = 96
+const SCAN_POINTS = 96
 /**
  * Search for the reachable point nearest to a point, with or without joint limits. Where the point itself can be reached the miss is zero to rounding.
  *
@@ -95,8 +95,8 @@ export class NearestSearch extends PoseCandidates {
     this.triedKnee = from
     this.slopeHere()
     let slopeBefore = this.slope
-    for (let i = 1; i <= SCAN; i++) {
-      const here = from + ((to - from) * i) / SCAN
+    for (let i = 1; i <= SCAN_POINTS; i++) {
+      const here = from + ((to - from) * i) / SCAN_POINTS
       this.triedKnee = here
       this.slopeHere()
       const slope = this.slope

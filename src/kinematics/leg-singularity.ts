@@ -15,11 +15,11 @@ export const SINGULARITIES: readonly Singularity[] = ['none', 'kneeStraight', 'k
 export const list = (x: PerJoint<number>): [number, number, number] => [x.sidewaysHip, x.hip, x.knee]
 
 /** Nearer to a singular pose than this, rates and forces are more than fifty times those of a well bent leg and carry a note. */
-const NEAR = 0.02
+const NEAR_SINGULAR = 0.02
 
 /** A note on rates or forces near a singular pose. */
 export function singularityNotes(method: string, leg: LegKernel, q: PerJoint<number>): readonly Note[] | undefined {
-  const nearest = SINGULARITIES[leg.singularityAt(list(q), NEAR)]!
+  const nearest = SINGULARITIES[leg.singularityAt(list(q), NEAR_SINGULAR)]!
   if (nearest === 'none') return undefined
   const near = {
     kneeStraight: () => `the knee is ${new Quantity(Math.abs(Math.asin(Math.sin(q.knee))), 'angle')} from straight`,

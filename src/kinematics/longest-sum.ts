@@ -1,5 +1,5 @@
 /** More directions than this would take seconds: four of joints and drums, the rest of causes at the foot. */
-export const MOST_DIRECTIONS = 20
+export const MAX_DIRECTIONS = 20
 
 /** Columns along one line as one: at the worst they add in size. */
 export function merged(columns: readonly (readonly number[])[]): number[][] {

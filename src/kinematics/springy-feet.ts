@@ -1,13 +1,13 @@
 import { hullInto } from './support-margin.js'
 
 /** Most feet that are looked at together. */
-export const MOST_FEET = 64
+export const MAX_FEET = 64
 
-const numbers = () => /* @__PURE__ */ new Float64Array(MOST_FEET)
+const numbers = () => /* @__PURE__ */ new Float64Array(MAX_FEET)
 /** Feet that still push, and corners of the polygon of the feet: of the moment that is worked on alone. */
-const pushes = /* @__PURE__ */ new Uint8Array(MOST_FEET)
-const corners = /* @__PURE__ */ new Int32Array(2 * MOST_FEET)
-const order = /* @__PURE__ */ new Int32Array(MOST_FEET)
+const pushes = /* @__PURE__ */ new Uint8Array(MAX_FEET)
+const corners = /* @__PURE__ */ new Int32Array(2 * MAX_FEET)
+const order = /* @__PURE__ */ new Int32Array(MAX_FEET)
 
 /** The feet that stand at one moment, and the part of the weight on each. It is filled again for every moment of a stride. */
 export class StandingFeet {
@@ -52,14 +52,14 @@ export class StandingFeet {
     pushes.fill(1, 0, count)
     for (let left = count; left > 2; ) {
       if (!this.#onPlane(left, atX, atY)) return false
-      let least = Number.POSITIVE_INFINITY
-      for (let i = 0; i < count; i++) if (pushes[i] === 1 && !(shares[i]! >= least)) least = shares[i]!
-      if (least >= -1e-12) {
+      let min = Number.POSITIVE_INFINITY
+      for (let i = 0; i < count; i++) if (pushes[i] === 1 && !(shares[i]! >= min)) min = shares[i]!
+      if (min >= -1e-12) {
         for (let i = 0; i < count; i++) shares[i] = pushes[i] === 1 ? Math.max(0, shares[i]!) : 0
         return true
       }
       for (let i = 0; i < count; i++) {
-        if (pushes[i] === 0 || shares[i] !== least) continue
+        if (pushes[i] === 0 || shares[i] !== min) continue
         pushes[i] = 0
         left--
       }

@@ -155,7 +155,7 @@ export function supportPolygon(given: Given<typeof STANCE>): SupportPolygon {
         }
       })
   const weakest = edges.reduce<SupportEdge | undefined>(
-    (least, edge) => (least === undefined || orLowest(edge) < orLowest(least) ? edge : least),
+    (nearest, edge) => (nearest === undefined || orLowest(edge) < orLowest(nearest) ? edge : nearest),
     undefined,
   )
   return {

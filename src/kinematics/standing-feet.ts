@@ -56,9 +56,9 @@ export const fourFeetForces = /* @__PURE__ */ formula('kinematics.fourFeetForces
       weight * (0.25 - forward + left) + lost,
       weight * (0.25 - forward - left) - lost,
     ]
-    const least = Math.min(...four)
-    const [a, b, c, d] = least >= 0 ? four : onThree(four.indexOf(least), weight, 2 * forward, 2 * left)
-    const state = least >= 0 ? 'fourStand' : a! + b! + c! + d! > 0 ? 'threeStand' : 'tips'
+    const min = Math.min(...four)
+    const [a, b, c, d] = min >= 0 ? four : onThree(four.indexOf(min), weight, 2 * forward, 2 * left)
+    const state = min >= 0 ? 'fourStand' : a! + b! + c! + d! > 0 ? 'threeStand' : 'tips'
     return { leftFront: a!, rightFront: b!, leftHind: c!, rightHind: d!, state }
   },
 })

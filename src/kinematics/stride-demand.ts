@@ -132,7 +132,7 @@ function watchOf(drives: PerJoint<DriveSi>): Watch {
 }
 
 /** A step of the foot's speed smaller than this part of the speed of the swing is rounding. */
-const STEPS = 1e-6
+const ROUNDING_STEP = 1e-6
 
 /** A note for a path whose foot changes speed at once. */
 function notesOfSteps(path: FootPath): readonly Note[] | undefined {
@@ -140,7 +140,7 @@ function notesOfSteps(path: FootPath): readonly Note[] | undefined {
   const scale = bodySpeed * (1 + (dutyFactor === 1 ? 0 : stanceTime / (period - stanceTime)))
   const { liftOff, touchDown } = path.steps
   const steps = [liftOff.speed, touchDown.speed]
-  if (steps.every(({ si }) => si <= STEPS * scale)) return undefined
+  if (steps.every(({ si }) => si <= ROUNDING_STEP * scale)) return undefined
   const text = `foot speed steps by ${steps[0]} at lift-off and ${steps[1]} at touch-down: the blow of these steps is not in the peaks`
   return [{ formula: 'kinematics.strideDemand', text }]
 }

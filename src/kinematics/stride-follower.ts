@@ -137,8 +137,8 @@ export class StrideFollower {
 
 /** Sets rates to zero that are rounding of the largest: their sign would decide whether a reduction drives or is driven. */
 function withoutRounding(rates: Float64Array): void {
-  const least = 1e-13 * Math.max(Math.abs(rates[0]!), Math.abs(rates[1]!), Math.abs(rates[2]!))
-  for (let j = 0; j < 3; j++) if (Math.abs(rates[j]!) < least) rates[j] = 0
+  const min = 1e-13 * Math.max(Math.abs(rates[0]!), Math.abs(rates[1]!), Math.abs(rates[2]!))
+  for (let j = 0; j < 3; j++) if (Math.abs(rates[j]!) < min) rates[j] = 0
 }
 
 const forceNotFinite = (force: Float64Array, time: number): InputError =>

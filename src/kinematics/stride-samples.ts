@@ -62,12 +62,12 @@ export interface Sampling {
  * Fewest cells of a phase, however short it is: half a period of the fourth harmonic of a phase spans fifteen of them, so that a parabola through three
  * samples meets a peak to a thousandth.
  */
-export const LEAST_CELLS = 120
+export const MIN_CELLS = 120
 const JUST_INSIDE = 1e-9
 /** Rates below this part of the largest are rounding of a joint at rest. */
 const AT_REST = 1e-9
 /** A change of power's sign is closed in to this part of the stride. */
-const CLOSED_IN = 1e-9
+const SIGN_CHANGE_TOLERANCE = 1e-9
 /** Local peaks this close to the highest are refined as well: between samples one of them may be the higher. */
 const NEARLY_HIGHEST = 0.95
 
@@ -83,9 +83,9 @@ export function sampleStride(inputs: StrideInputs, { samples, watch }: Sampling)
     [stanceTime, period],
   ] as const) {
     if (to - from <= 0) continue
-    const rows = phaseRows(follower, from, to, Math.max(LEAST_CELLS, Math.round((samples * (to - from)) / period)))
+    const rows = phaseRows(follower, from, to, Math.max(MIN_CELLS, Math.round((samples * (to - from)) / period)))
     if ('reason' in rows) return rows
-    const more = [...signChanges(follower, rows, CLOSED_IN * period), ...peaks(follower, rows, watch?.count ?? 0)]
+    const more = [...signChanges(follower, rows, SIGN_CHANGE_TOLERANCE * period), ...peaks(follower, rows, watch?.count ?? 0)]
     for (const row of more) if ('reason' in row) return row
     all.push(...rows, ...(more as Rows))
   }
@@ -152,12 +152,12 @@ function peaks(follower: StrideFollower, rows: Rows, watched: number): (Float64A
 function topsOf(rows: Rows, values: Float64Array): number[] {
   let highest = 0
   for (let i = 0; i < values.length; i++) if (values[i]! > highest) highest = values[i]!
-  const least = NEARLY_HIGHEST * highest
+  const min = NEARLY_HIGHEST * highest
   const times: number[] = []
   if (highest === 0) return times
   for (let i = 1; i < rows.length - 1; i++) {
     const here = values[i]!
-    if (here < least) continue
+    if (here < min) continue
     const left = values[i - 1]!
     const right = values[i + 1]!
     if (here < left || here < right) continue

@@ -38,7 +38,7 @@ export interface StrideTable {
   csv(): string
 }
 
-const MOST_ROWS = 1_000_000
+const MAX_ROWS = 1_000_000
 
 /**
  * One stride at a fixed rate, for a controller: time, stance, foot, joint angles, drum angles, drum rates and torques, force of the ground. The first row
@@ -52,8 +52,8 @@ export function strideTable(given: StrideTableSpecification): StrideTable | NotW
   const follower = new StrideFollower(strideInputs(where, parts, spec))
   const { period } = parts.path.si
   const ticks = Math.round(period * spec.rate)
-  if (ticks < 1 || ticks > MOST_ROWS)
-    refuse(where, 'rate', String(new Quantity(spec.rate, 'frequency')), `must give from 1 to ${MOST_ROWS} rows a stride`)
+  if (ticks < 1 || ticks > MAX_ROWS)
+    refuse(where, 'rate', String(new Quantity(spec.rate, 'frequency')), `must give from 1 to ${MAX_ROWS} rows a stride`)
   if (Math.abs(ticks - period * spec.rate) > 1e-6 * ticks)
     refuse(
       where,

@@ -11,16 +11,16 @@ type Numbers = ArrayLike<number>
  * three where the points are in one line. `corners` holds two for each point, `order` one.
  */
 export function hullInto(corners: Int32Array, order: Int32Array, x: Numbers, y: Numbers, count: number): number {
-  let least = 0
+  let min = 0
   for (let i = 0; i < count; i++) {
     let k = i
     for (; k > 0 && before(x, y, i, order[k - 1]!); k--) order[k] = order[k - 1]!
     order[k] = i
-    least = Math.max(least, (x[i]! - x[0]!) ** 2 + (y[i]! - y[0]!) ** 2)
+    min = Math.max(min, (x[i]! - x[0]!) ** 2 + (y[i]! - y[0]!) ** 2)
   }
-  least *= 1e-12
-  const lower = chainInto(corners, 0, order, 0, x, y, count, least)
-  return lower + chainInto(corners, lower, order, 1, x, y, count, least)
+  min *= 1e-12
+  const lower = chainInto(corners, 0, order, 0, x, y, count, min)
+  return lower + chainInto(corners, lower, order, 1, x, y, count, min)
 }
 
 /** Whether a point stands left of another, or under it. */
@@ -35,19 +35,19 @@ function chainInto(
   x: Numbers,
   y: Numbers,
   count: number,
-  least: number,
+  min: number,
 ): number {
   let end = from
   for (let k = 0; k < count; k++) {
     const i = order[back === 1 ? count - 1 - k : k]!
-    while (end >= from + 2 && !turnsLeft(x, y, corners[end - 2]!, corners[end - 1]!, i, least)) end--
+    while (end >= from + 2 && !turnsLeft(x, y, corners[end - 2]!, corners[end - 1]!, i, min)) end--
     corners[end++] = i
   }
   return end - 1 - from
 }
 
-const turnsLeft = (x: Numbers, y: Numbers, a: number, b: number, c: number, least: number): boolean =>
-  (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!) > least
+const turnsLeft = (x: Numbers, y: Numbers, a: number, b: number, c: number, min: number): boolean =>
+  (x[b]! - x[a]!) * (y[c]! - y[a]!) - (y[b]! - y[a]!) * (x[c]! - x[a]!) > min
 
 /** Indices of the convex hull's corners, counter-clockwise. */
 export function convexHull(points: readonly Point[]): number[] {

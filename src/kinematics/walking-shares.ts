@@ -6,7 +6,7 @@ import { StandingFeet } from './springy-feet.js'
 /** Parts of the stance that `walkingShares` distinguishes. */
 export const STANCE_PARTS = 12
 /** How far before and after the end of a part of the stance the feet are looked at, as part of a stride. */
-const BESIDE = 1e-13
+const PHASE_OFFSET = 1e-13
 
 interface Walk {
   readonly legs: number
@@ -60,12 +60,12 @@ function momentsOf(legs: readonly Leg[], dutyFactor: number): Iterable<number> {
   const moments = new Map<number, number>()
   const note = (at: number) => {
     const moment = fraction(at + 1)
-    moments.set(Math.round(moment / (0.1 * BESIDE)), moment)
+    moments.set(Math.round(moment / (0.1 * PHASE_OFFSET)), moment)
   }
   for (const { phase } of legs)
     for (let k = 0; k <= STANCE_PARTS; k++) {
-      note(phase + k * part - BESIDE)
-      note(phase + k * part + BESIDE)
+      note(phase + k * part - PHASE_OFFSET)
+      note(phase + k * part + PHASE_OFFSET)
       note(phase + (k + 0.5) * part)
     }
   return moments.values()

@@ -53,7 +53,7 @@ export interface WorkspaceSection {
   readonly area: Quantity<'area'>
 }
 
-const MOST_POINTS = 4_000_000
+const MAX_POINTS = 4_000_000
 
 /** Flags an upright section of the workspace on a grid, for plots and for `largestStepBox`. Throws an `InputError` for ranges upside down or a grid too fine. */
 export function workspaceSection(leg: ThreeJointLeg, given: Given<typeof SECTION>): WorkspaceSection {
@@ -71,9 +71,9 @@ export function workspaceSection(leg: ThreeJointLeg, given: Given<typeof SECTION
   }
   const places = ({ lowest, highest }: { lowest: number; highest: number }) => Math.floor((highest - lowest) / step + 1e-9) + 1
   const [nx, nz] = [places(xRange), places(zRange)]
-  if (nx * nz > MOST_POINTS)
+  if (nx * nz > MAX_POINTS)
     throw new InputError(where, [
-      { path: 'step', given: String(new Quantity(step, 'length')), accepts: `must give at most ${MOST_POINTS} points` },
+      { path: 'step', given: String(new Quantity(step, 'length')), accepts: `must give at most ${MAX_POINTS} points` },
     ])
   const x = Float64Array.from({ length: nx }, (_, i) => xRange.lowest + i * step)
   const z = Float64Array.from({ length: nz }, (_, i) => zRange.lowest + i * step)

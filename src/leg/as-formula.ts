@@ -139,8 +139,8 @@ function known(leg: Leg, check: string): void {
 /** Throws for a check that applies to none of the load cases. */
 function applicable(check: string, cases: readonly CaseId[]): void {
   const [id] = check.split(' ')
-  const own = ALL_CASE_IDS.filter((one) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[one].event)))
-  if (own.some((one) => cases.includes(one))) return
+  const own = ALL_CASE_IDS.filter((caseId) => CHECKS.some((each) => each.id === id && appliesTo(each, LOAD_CASES[caseId].event)))
+  if (own.some((id) => cases.includes(id))) return
   throw new InputError('legFormula', [
     { path: 'cases', given: cases.join(', '), accepts: `must include a load case that ${check} applies to: ${own.join(', ')}` },
   ])

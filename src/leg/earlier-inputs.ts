@@ -3,7 +3,7 @@ import { earlierPlaces, type NewPlace } from './document/earlier-paths.js'
 
 type Section = Record<string, unknown>
 
-const isSection = (one: unknown): one is Section => typeof one === 'object' && one !== null && !Array.isArray(one)
+const isSection = (x: unknown): x is Section => typeof x === 'object' && x !== null && !Array.isArray(x)
 
 /** The input at a path. */
 function inputAt(inputs: Inputs, path: string): Input | undefined {
@@ -22,7 +22,7 @@ function sure(input: Input): Input {
   if ('fields' in input)
     return {
       ...input,
-      fields: Object.fromEntries(Object.entries(input.fields).map(([name, one]) => [name, sure(one)])),
+      fields: Object.fromEntries(Object.entries(input.fields).map(([name, field]) => [name, sure(field)])),
       optional: true,
     } as Input
   const { default: _, ...rest } = input as { default?: unknown }

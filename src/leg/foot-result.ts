@@ -68,7 +68,7 @@ export function footResult(leg: LegModel): FootResult {
   const coupling = couplingOf(leg)
   const coupled = coupling === undefined ? {} : { coupling }
   // A drive that slips at walking torque holds nothing in place.
-  const stiffnessOf = (joint: Joint) => walk.joints[joint].transmission.stiffness ?? RIGID
+  const stiffnessOf = (joint: Joint) => walk.joints[joint].transmission.stiffness ?? RIGID_STIFFNESS
   const sidewaysHip = sidewaysStiffness(leg)
   const slips = sidewaysHip <= 0 || JOINTS.some((joint) => stiffnessOf(joint) <= 0)
   const stiff: ReturnType<typeof footStiffness> = slips
@@ -115,13 +115,13 @@ export function footResult(leg: LegModel): FootResult {
 /** Stiffness of what holds the sideways hip. A leg without one is fixed to the body there. */
 function sidewaysStiffness(leg: LegModel): number {
   const drive = leg.x.joints.sidewaysHip?.drive
-  if (drive === undefined || drive.kind === 'held') return drive?.stiffness ?? RIGID
+  if (drive === undefined || drive.kind === 'held') return drive?.stiffness ?? RIGID_STIFFNESS
   const calculation = calculationFor(leg)
   const where = calculation.instances.implied(placeOf(calculation, { joint: 'sidewaysHip', event: 'walk', air: 'normal', age: 'new' }))
-  return calculation.get(stiffness, where as never) ?? RIGID
+  return calculation.get(stiffness, where as never) ?? RIGID_STIFFNESS
 }
 /** Stiffer than any drive by far, N m/rad. */
-const RIGID = 1e9
+const RIGID_STIFFNESS = 1e9
 
 /** Movement of the foot along z only. */
 const upright = (z: number) => ({ x: length(0), y: length(0), z: length(z) })

@@ -42,13 +42,13 @@ export function isometricCurve(
   })
 }
 
-const LARGEST_STRESS = 1e9
+const MAX_STRESS = 1e9
 
 /** The constant stress that reaches a strain after a time, SI. */
 function stressFor(law: CreepLaw, strain: number, time: number): number {
   if (law.linear !== undefined) return strain / law.linear.compliance(time)
   let high = 1e5
-  while (law.si(high, time) < strain && high < LARGEST_STRESS) high *= 4
+  while (law.si(high, time) < strain && high < MAX_STRESS) high *= 4
   if (law.si(high, time) < strain) {
     throw new InputError('isometricCurve', [
       { path: 'strain', given: String(strain), accepts: 'no stress up to 1 GPa reaches this strain' },
@@ -57,7 +57,7 @@ function stressFor(law: CreepLaw, strain: number, time: number): number {
   return bracketRoot((stress) => law.si(stress, time) - strain, 0, high)
 }
 
-const LONGEST = 100 * 31557600
+const MAX_TIME = 100 * 31557600
 
 /**
  * Time until a strain is reached under a constant stress, for any law.
@@ -69,10 +69,10 @@ export function timeToStrain(law: CreepLaw, stress: In<'stress'>, strain: In<'st
   const answer = (time: number) =>
     new Quantity(time, 'time', undefined, lawNotes('materials.timeToStrain', law, { stress: x.stress, time }))
   if (law.si(x.stress, 0) >= x.strain) return answer(0)
-  if (over(Math.log(LONGEST)) < 0) return answer(Number.POSITIVE_INFINITY)
+  if (over(Math.log(MAX_TIME)) < 0) return answer(Number.POSITIVE_INFINITY)
   const first = Math.log(1e-9)
   if (over(first) >= 0) return answer(1e-9)
-  return answer(Math.exp(bracketRoot(over, first, Math.log(LONGEST))))
+  return answer(Math.exp(bracketRoot(over, first, Math.log(MAX_TIME))))
 }
 
 /** Stress at each time under a held strain, over the stress at once: straight lines between the times, whose strain is exact. */

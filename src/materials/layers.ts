@@ -55,12 +55,12 @@ export const layerStress = /* @__PURE__ */ formula('materials.layerStress', {
     const normal = tx * nx + ty * ny + tz * nz
     const shear = Math.hypot(tx - normal * nx, ty - normal * ny, tz - normal * nz)
     // Two directions within the layer: the axis least along the normal, made square to it, and their cross product.
-    const least = Math.abs(nx) <= Math.abs(ny) && Math.abs(nx) <= Math.abs(nz) ? 0 : Math.abs(ny) <= Math.abs(nz) ? 1 : 2
-    const along = least === 0 ? nx : least === 1 ? ny : nz
+    const min = Math.abs(nx) <= Math.abs(ny) && Math.abs(nx) <= Math.abs(nz) ? 0 : Math.abs(ny) <= Math.abs(nz) ? 1 : 2
+    const along = min === 0 ? nx : min === 1 ? ny : nz
     const size = Math.sqrt(1 - along * along)
-    const ux = ((least === 0 ? 1 : 0) - along * nx) / size
-    const uy = ((least === 1 ? 1 : 0) - along * ny) / size
-    const uz = ((least === 2 ? 1 : 0) - along * nz) / size
+    const ux = ((min === 0 ? 1 : 0) - along * nx) / size
+    const uy = ((min === 1 ? 1 : 0) - along * ny) / size
+    const uz = ((min === 2 ? 1 : 0) - along * nz) / size
     const [vx, vy, vz] = [ny * uz - nz * uy, nz * ux - nx * uz, nx * uy - ny * ux]
     const [px, py, pz] = [xx * ux + xy * uy + zx * uz, xy * ux + yy * uy + yz * uz, zx * ux + yz * uy + zz * uz]
     const uu = px * ux + py * uy + pz * uz

@@ -15,7 +15,7 @@ export interface StrengthParts {
   readonly activation: Property<'activationEnergy'> | undefined
 }
 
-const one = (reason: string): Property<'ratio'> => new Property(1, 'ratio', 1, 1, { level: 'commonPractice', where: reason }, reason)
+const unity = (reason: string): Property<'ratio'> => new Property(1, 'ratio', 1, 1, { level: 'commonPractice', where: reason }, reason)
 
 const VON_MISES: Source = { level: 'commonPractice', where: 'shear yield 0.577 of tensile yield (von Mises)' }
 
@@ -27,11 +27,11 @@ export const isLayered = ({ process, family }: Material): boolean =>
 export const isRigid = ({ family }: Material): boolean => family === 'metal' || family === 'magnet'
 
 function directionShare(where: string, material: Material, direction: LoadDirection): Property<'ratio'> {
-  if (material.family === 'adhesive') return one('an adhesive has no layers; shear starts from its shear strength')
-  if (direction === 'alongLayers') return one('along the layers')
+  if (material.family === 'adhesive') return unity('an adhesive has no layers; shear starts from its shear strength')
+  if (direction === 'alongLayers') return unity('along the layers')
   if (!isLayered(material)) {
     return direction === 'acrossLayers'
-      ? one('no layers: the same in every direction')
+      ? unity('no layers: the same in every direction')
       : new Property(0.577, 'ratio', 0.5, 0.6, VON_MISES, 'no layers: shear from tension')
   }
   const across = requireProperty(where, material, 'acrossLayersRatio')
@@ -51,8 +51,8 @@ function directionShare(where: string, material: Material, direction: LoadDirect
 }
 
 function moistureShare(where: string, material: Material, moisture: MoistureState): Property<'ratio'> {
-  if (moisture === 'dry') return one('dry')
-  if (isRigid(material)) return one('takes up no water')
+  if (moisture === 'dry') return unity('dry')
+  if (isRigid(material)) return unity('takes up no water')
   return requireProperty(where, material, moisture === 'conditioned' ? 'strengthConditionedRatio' : 'strengthSaturatedRatio')
 }
 
@@ -86,8 +86,8 @@ export function strengthParts(
     strength: startingStrength(where, material, direction),
     direction: directionShare(where, material, direction),
     moisture: moistureShare(where, material, moisture),
-    kept1000Hours: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1000Hours'),
-    kept1Year: rigid ? one('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1Year'),
+    kept1000Hours: rigid ? unity('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1000Hours'),
+    kept1Year: rigid ? unity('metals do not creep at these temperatures') : requireProperty(where, material, 'strengthKept1Year'),
     fatigueRatio: cyclic ? requireProperty(where, material, 'fatigueRatio') : undefined,
     activation: rigid ? undefined : material.activationEnergy,
   }

@@ -60,13 +60,13 @@ class Gammas {
 
 /** Those that were used last, the newest first: the materials of a machine keep their exponents while times and temperatures change. */
 const kept: Gammas[] = []
-const MOST_KEPT = 8
+const MAX_KEPT = 8
 
 function gammasOf(alpha: number, beta: number): Gammas {
-  const known = kept.find((one) => one.alpha === alpha && one.beta === beta)
+  const known = kept.find((entry) => entry.alpha === alpha && entry.beta === beta)
   if (known !== undefined) return known
   const gammas = new Gammas(alpha, beta)
-  if (kept.unshift(gammas) > MOST_KEPT) kept.pop()
+  if (kept.unshift(gammas) > MAX_KEPT) kept.pop()
   return gammas
 }
 

@@ -83,9 +83,9 @@ class DormandPrince implements Stepper {
     const bounded = Math.max(error, 1e-8)
     const factor = 0.9 * bounded ** -0.17 * this.previousError ** 0.04
     this.previousError = Math.max(error, 1e-4)
-    const most = this.justRejected ? 1 : 8
+    const max = this.justRejected ? 1 : 8
     this.justRejected = false
-    return Math.min(most, Math.max(0.2, factor))
+    return Math.min(max, Math.max(0.2, factor))
   }
 
   interpolant(_y: Float64Array, h: number, _yNew: Float64Array, out: Float64Array, offset: number): void {

@@ -69,9 +69,9 @@ export function watch(
     signs[index] = before
   })
   found.sort((a, b) => a.t - b.t)
-  for (const one of found) {
-    happened.push(one)
-    if (events[one.event]!.terminal) return one
+  for (const event of found) {
+    happened.push(event)
+    if (events[event.event]!.terminal) return event
   }
   return undefined
 }

@@ -159,9 +159,9 @@ class Esdirk implements Stepper {
       this.justRejected = true
       return Number.isNaN(error) ? 0.25 : Math.max(0.2, 0.9 * error ** -0.25)
     }
-    const most = this.justRejected ? 1 : 6
+    const max = this.justRejected ? 1 : 6
     this.justRejected = false
-    const factor = Math.min(most, Math.max(0.2, 0.9 * Math.max(error, 1e-8) ** -0.25))
+    const factor = Math.min(max, Math.max(0.2, 0.9 * Math.max(error, 1e-8) ** -0.25))
     // Keeping the step keeps the factored matrix.
     return factor > 0.95 && factor < 1.2 ? 1 : factor
   }

@@ -5,7 +5,7 @@ import type { Varied } from './uncertain-model.js'
 export type Trend = 'rising' | 'falling' | 'mixed' | 'none'
 
 /** Corners are all tried up to this many inputs; beyond, those that the trends point to, and neighbours by search. */
-const MOST_FOR_CORNERS = 12
+const MAX_CORNER_INPUTS = 12
 
 /** A point and the result there. */
 export interface Found {
@@ -80,8 +80,8 @@ export class Search {
   /** All corners, or, with many inputs, those of the known trends with every input that turns on either side. */
   corners(trends: readonly Trend[]): void {
     const x = new Float64Array(this.n)
-    const all = this.n <= MOST_FOR_CORNERS
-    const free = trends.flatMap((trend, i) => (all || trend === 'mixed' ? [i] : [])).slice(0, MOST_FOR_CORNERS)
+    const all = this.n <= MAX_CORNER_INPUTS
+    const free = trends.flatMap((trend, i) => (all || trend === 'mixed' ? [i] : [])).slice(0, MAX_CORNER_INPUTS)
     for (const highest of all ? [true] : [true, false]) {
       for (let i = 0; i < this.n; i++) x[i] = this.place(i, (trends[i] === 'rising') === highest ? 1 : 0)
       for (let bits = 0; bits < 2 ** free.length; bits++) {

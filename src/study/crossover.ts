@@ -4,7 +4,7 @@ import type { RandomStream } from '../numeric/index.js'
 const FEW = 0.1
 const NEARLY_ALL = 0.9
 /** The rarer of the two keeps this share of the trials, so that it can come back. */
-const LEAST = 0.05
+const MIN_RATE = 0.05
 /** What a generation's successes count for in the next. */
 const MEMORY = 0.9
 
@@ -31,13 +31,13 @@ export class Crossover {
       this.won[kind] = MEMORY * (this.won[kind] as number)
       this.tried[kind] = MEMORY * (this.tried[kind] as number)
     }
-    better.forEach((one, i) => {
+    better.forEach((x, i) => {
       const kind = this.chosen[i] as number
       this.tried[kind] = (this.tried[kind] as number) + 1
-      if (one) this.won[kind] = (this.won[kind] as number) + 1
+      if (x) this.won[kind] = (this.won[kind] as number) + 1
     })
     this.chosen = []
     const [few, many] = [0, 1].map((kind) => ((this.won[kind] as number) / (this.tried[kind] as number)) ** 2) as [number, number]
-    this.shareOfMany = Math.min(1 - LEAST, Math.max(LEAST, many / (few + many || 1)))
+    this.shareOfMany = Math.min(1 - MIN_RATE, Math.max(MIN_RATE, many / (few + many || 1)))
   }
 }

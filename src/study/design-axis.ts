@@ -11,7 +11,7 @@ export interface Axis {
 }
 
 /** The most values of an axis, and the most numbers of a Latin hypercube: both are kept in memory. */
-export const MOST_VALUES = 1e8
+export const MAX_VALUES = 1e8
 const NO_AXIS: Axis = { count: 0, value: () => 0, at: () => 0 }
 
 /** Reads what one input is varied over. Adds an issue for each mistake. */
@@ -47,6 +47,6 @@ function rangeAxis(path: string, range: Range<Kind>, design: Design, number: Rea
   const at = (fraction: number) => (log ? from * (to / from) ** fraction : from + (to - from) * fraction)
   if (typeof design === 'object') return { count: 0, value: () => 0, at }
   const count = range.count ?? 0
-  checkWhole(`over.${path}.count`, range.count, 2, MOST_VALUES, issues)
+  checkWhole(`over.${path}.count`, range.count, 2, MAX_VALUES, issues)
   return { count, value: (i) => (i === count - 1 ? to : at(i / (count - 1))), at }
 }

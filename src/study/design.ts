@@ -1,7 +1,7 @@
 import { type AnyFormula, onlyKeys, type Scalar } from '../formula/index.js'
 import { latinHypercube, SOBOL_DIMENSIONS, sobolSequence } from '../numeric/index.js'
 import { InputError, type Issue, issue, type Kind } from '../units/index.js'
-import { type Axis, axisOf, MOST_VALUES } from './design-axis.js'
+import { type Axis, axisOf, MAX_VALUES } from './design-axis.js'
 import type { Design } from './design-choice.js'
 import { checkSeed } from './options.js'
 import { scalarAt } from './path.js'
@@ -148,13 +148,11 @@ const latinPoints = (count: number, dimensions: number, seed: number): Points =>
 }
 
 /** A Sobol sequence has that many points. */
-const MOST_SOBOL = 2 ** 32
+const MAX_SOBOL = 2 ** 32
 
 function sampledCount(design: Exclude<Design, string>, dimensions: number, issues: Issue[]): number {
   const [name, count, most] =
-    'sobol' in design
-      ? ['sobol', design.sobol, MOST_SOBOL]
-      : ['latinHypercube', design.latinHypercube, Math.floor(MOST_VALUES / dimensions)]
+    'sobol' in design ? ['sobol', design.sobol, MAX_SOBOL] : ['latinHypercube', design.latinHypercube, Math.floor(MAX_VALUES / dimensions)]
   onlyKeys('design', design, [name, 'seed'], issues)
   if (!(Number.isInteger(count) && count >= 1 && count <= most))
     issues.push(issue(`design.${name}`, count, `must be a whole number of rows from 1 to ${most}`))

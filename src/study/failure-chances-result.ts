@@ -47,7 +47,7 @@ interface Found {
 
 const LISTED = 12
 /** A failure that fewer draws met is not counted alone: its chance and interval mean nothing. */
-export const LEAST_FAILURES = 10
+export const MIN_FAILURES = 10
 
 /** The chances of several failures, and of any of them. */
 export class FailureChances extends Printable {
@@ -71,18 +71,18 @@ export class FailureChances extends Printable {
   toMarkdown(): string {
     const chance = ({ probability, interval: [low, high] }: Chance) =>
       `${probability.toPrecision(3)} (${low.toPrecision(2)} to ${high.toPrecision(2)})`
-    const likely = this.each.filter(({ failures }) => failures >= LEAST_FAILURES).slice(0, LISTED)
+    const likely = this.each.filter(({ failures }) => failures >= MIN_FAILURES).slice(0, LISTED)
     return [
       `**${this.formula}**: chance that anything fails ${chance(this.any)} after ${this.evaluations} runs of the formula`,
       markdownTable(
         ['failure', 'chance', 'reliability index'],
-        likely.map((one) => [`${one.output} ${one.failure}`, chance(one), one.index?.toPrecision(3) ?? '–']),
+        likely.map((row) => [`${row.output} ${row.failure}`, chance(row), row.index?.toPrecision(3) ?? '–']),
       ),
       `Scatter to reduce first: ${this.any.reduce
         .slice(0, 4)
         .map(({ path, also, share }) => `${[path, ...also].join(' with ')} (${percentText(share)})`)
         .join(', ')}`,
-      ...this.remarks.map((one) => `- ${one}`),
+      ...this.remarks.map((remark) => `- ${remark}`),
     ].join('\n\n')
   }
 }

@@ -3,7 +3,7 @@ import { randomStream } from '../numeric/index.js'
 import { InputError, type Issue, Quantity, show } from '../units/index.js'
 import { outputNamed } from './constraints.js'
 import { correlationFactor } from './correlation.js'
-import { type Chance, FailureChances, LEAST_FAILURES } from './failure-chances-result.js'
+import { type Chance, FailureChances, MIN_FAILURES } from './failure-chances-result.js'
 import { ScatterTally, Tally } from './failure-tally.js'
 import { type FailureZones, failureZones } from './failure-zones.js'
 import { type LimitStates, limitStates, type Side } from './limit-states.js'
@@ -37,7 +37,7 @@ export interface FailureChancesPlan {
   readonly confidence?: number
 }
 
-const FEWEST = 200
+const MIN_RUNS = 200
 /** Runs for each input that scatters: the slopes at the middle take one, and the draws are most. */
 const RUNS_PER_INPUT = 4
 
@@ -66,7 +66,7 @@ export function failureChances<I extends Inputs, O extends Output>(
     limits,
   } = planRecord(any.id, plan, ['limits', 'correlations', 'evaluations', 'seed', 'confidence'])
   const issues: Issue[] = []
-  checkWhole('evaluations', evaluations, FEWEST, Number.POSITIVE_INFINITY, issues)
+  checkWhole('evaluations', evaluations, MIN_RUNS, Number.POSITIVE_INFINITY, issues)
   checkSeed(seed, issues)
   checkShare('confidence', confidence, issues)
   const sides = sidesOf(any, limits, issues)
@@ -158,7 +158,7 @@ const CLEAR = 2
 function ranked({ paths }: LimitStates, scatter: ScatterTally) {
   const effects = scatter.effects()
   const clear = ({ fall, error }: (typeof effects)[number]) => (fall > CLEAR * error ? fall : 0)
-  const sum = effects.reduce((a, one) => a + clear(one), 0)
+  const sum = effects.reduce((a, effect) => a + clear(effect), 0)
   return paths
     .map(([path, ...also], i) => {
       const one = effects[i] as (typeof effects)[number]
@@ -169,13 +169,13 @@ function ranked({ paths }: LimitStates, scatter: ScatterTally) {
 
 const FEW = 50
 /** The interval cannot be trusted where one draw carries this share of the chance. */
-const MOST_OF_ONE = 0.1
+const MAX_WEIGHT_SHARE = 0.1
 /** Where the simulation that explored is this many times above the interval, the points do not hold all failures. Its own spread is about a half. */
 const DISAGREEMENT = 3
 
 function remarksOn({ count }: LimitStates, zones: FailureZones, any: Chance, largest: number, each: FailureChances['each']): string[] {
   const { points, explored } = zones
-  const seldom = each.filter(({ failures }) => failures > 0 && failures < LEAST_FAILURES)
+  const seldom = each.filter(({ failures }) => failures > 0 && failures < MIN_FAILURES)
   const missed = explored !== undefined && explored > DISAGREEMENT * (any.failures === 0 ? 0 : any.interval[1])
   return [
     ...(points.length === 0
@@ -187,11 +187,11 @@ function remarksOn({ count }: LimitStates, zones: FailureZones, any: Chance, lar
         ]
       : []),
     ...(any.failures < FEW ? [`only ${any.failures} draws failed: the interval is rough, and more evaluations are needed`] : []),
-    ...(largest > MOST_OF_ONE
+    ...(largest > MAX_WEIGHT_SHARE
       ? [`one draw carries ${Math.round(100 * largest)} % of the chance: the interval is too narrow, and more evaluations are needed`]
       : []),
     ...(seldom.length > 0
-      ? [`met too seldom to be counted alone, in fewer than ${LEAST_FAILURES} draws: ${seldom.map(({ output }) => output).join(', ')}`]
+      ? [`met too seldom to be counted alone, in fewer than ${MIN_FAILURES} draws: ${seldom.map(({ output }) => output).join(', ')}`]
       : []),
     ...(count.gaps > 0 ? [`${count.gaps} of ${count.evaluations} runs of the formula had no answer and count as failed`] : []),
   ]

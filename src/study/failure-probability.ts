@@ -9,7 +9,7 @@ import { type LimitState, limitState } from './limit-state.js'
 import type { Named, OptionsFor } from './model.js'
 import { checkSeed, checkShare, checkWhole } from './options.js'
 import { planRecord, type ScalarOutput, type ScalarPath, untyped } from './path.js'
-import { MOST_LEVELS, repeatedRun, type SubsetRun, subsetRun } from './subset-simulation.js'
+import { MAX_LEVELS, repeatedRun, type SubsetRun, subsetRun } from './subset-simulation.js'
 import { type Uncertain, type UncertainModel, uncertainModel } from './uncertain-model.js'
 import type { Correlation } from './uncertainty.js'
 
@@ -105,7 +105,7 @@ function estimate(found: readonly SubsetRun[], samples: number, confidence: numb
   const error = Math.sqrt(found.reduce((sum, run) => sum + (run.probability - probability) ** 2, 0) / (n - 1) / n)
   const reach = studentTQuantile(0.5 + confidence / 2, n - 1) * error
   // Where nothing leads to failure only the plain draws that begin each run speak against it.
-  const lost = found.some(({ reached, levels }) => !reached && levels < MOST_LEVELS)
+  const lost = found.some(({ reached, levels }) => !reached && levels < MAX_LEVELS)
   const unseen = lost ? new Tally().chance(n * samples, confidence, 1).interval[1] : 0
   return { probability, error, interval: [Math.max(0, probability - reach), Math.min(1, Math.max(probability + reach, unseen))] as const }
 }

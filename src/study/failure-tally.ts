@@ -20,11 +20,11 @@ export class Tally {
     this.#count++
   }
 
-  /** @param most the largest weight that a draw can have. */
-  chance(draws: number, confidence: number, most: number): Chance {
+  /** @param max the largest weight that a draw can have. */
+  chance(draws: number, confidence: number, max: number): Chance {
     // No failure among the draws is no chance of zero: the largest chance that would have shown in this share of such runs.
     if (this.#count === 0)
-      return { probability: 0, error: 0, interval: [0, Math.min(1, -most * Math.expm1(Math.log1p(-confidence) / draws))], failures: 0 }
+      return { probability: 0, error: 0, interval: [0, Math.min(1, -max * Math.expm1(Math.log1p(-confidence) / draws))], failures: 0 }
     const probability = this.#weight / draws
     const error = Math.sqrt(Math.max(0, this.#square / draws - probability * probability) / draws)
     const interval = fewWeighted(probability, error * error, this.#largest / draws, (1 - confidence) / 2)

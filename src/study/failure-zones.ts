@@ -16,12 +16,12 @@ const ENDS = { slopes: 0.25, exploring: 0.5, covering: 0.6, trying: 0.7, mending
 /** Samples of a level of the exploring simulation: this share of the runs, and never fewer. */
 const LEVEL = { share: 0.05, least: 100 }
 /** Fewer levels reach common failures only, which the draws meet anyhow. */
-const FEWEST_LEVELS = 3
+const MIN_LEVELS = 3
 /** A failed draw whose weight is this far above the chance lies where the mixture hardly draws. */
 const FAR = 100
 /** Draws of the trial of the mixture, as a share of the runs, and the shares of the sum of all and of one limit state above which one draw counts too much. */
 const TRIAL = { share: 0.1, heavy: 0.05, heavyAlone: 0.2 }
-const MOST_TRIES = 12
+const MAX_TRIES = 12
 
 /** A failed draw, the limit state that is farthest behind its limit there, and the weight of the draw. */
 interface Failed {
@@ -63,24 +63,24 @@ class Search {
   }
 
   /** Follows failed draws that are open until none is left, or no further point is found. */
-  cover(open: (mixture: Mixture) => readonly Failed[], most: number, rounds = MOST_TRIES): void {
+  cover(open: (mixture: Mixture) => readonly Failed[], max: number, rounds = MAX_TRIES): void {
     const tried = new Set<Float64Array>()
-    for (let round = 0; round < rounds && tried.size < MOST_TRIES; round++) {
+    for (let round = 0; round < rounds && tried.size < MAX_TRIES; round++) {
       const left = open(new Mixture(this.states.n, this.points)).filter(({ u }) => !tried.has(u))
       if (left.length === 0) return
       // A round that evaluates once follows all that it found.
-      for (const { u, state } of rounds === 1 ? left.slice(0, MOST_TRIES) : left.slice(0, 1)) {
+      for (const { u, state } of rounds === 1 ? left.slice(0, MAX_TRIES) : left.slice(0, 1)) {
         tried.add(u)
-        this.#add(pointFrom(this.states, state, u, this.middle, most))
+        this.#add(pointFrom(this.states, state, u, this.middle, max))
       }
     }
   }
 
   /** Adds what lies on the other side of each point, also of those that are added. */
-  mirror(most: number): void {
-    for (let i = 0; i < Math.min(MOST_TRIES, this.points.length); i++) {
+  mirror(max: number): void {
+    for (let i = 0; i < Math.min(MAX_TRIES, this.points.length); i++) {
       const point = this.points[i] as NearPoint
-      if (point.followed) for (const other of mirrored(this.states, point, this.middle, most)) this.#add(other)
+      if (point.followed) for (const other of mirrored(this.states, point, this.middle, max)) this.#add(other)
     }
   }
 
@@ -93,7 +93,7 @@ class Search {
 function explore(states: LimitStates, middle: Middle, { evaluations, end, seed }: { evaluations: number; end: number; seed: number }) {
   const samples = Math.max(LEVEL.least, Math.floor(LEVEL.share * evaluations))
   const levels = Math.floor((end - states.count.evaluations) / samples)
-  if (levels < FEWEST_LEVELS || !middle.at.every(Number.isFinite)) return undefined
+  if (levels < MIN_LEVELS || !middle.at.every(Number.isFinite)) return undefined
   const worst = new WeakMap<object, number>()
   const at = (u: ArrayLike<number>): number => {
     const { least, state } = smallest(states.at(u), middle)
@@ -106,8 +106,8 @@ function explore(states: LimitStates, middle: Middle, { evaluations, end, seed }
 
 function smallest(g: Float64Array, { at }: Middle): { least: number; state: number } {
   const shares = g.map((x, k) => x / ((at[k] as number) > 0 ? (at[k] as number) : 1))
-  const least = Math.min(...shares)
-  return { least, state: shares.indexOf(least) }
+  const min = Math.min(...shares)
+  return { least: min, state: shares.indexOf(min) }
 }
 
 /**

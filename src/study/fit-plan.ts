@@ -154,7 +154,7 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
       given: "'profile'",
       accepts: "must be 'linear' with the loss 'huber': profiles are of the sum of squares",
     })
-  if (starts !== undefined) checkWhole('starts', starts, 1, MOST_STARTS, issues)
+  if (starts !== undefined) checkWhole('starts', starts, 1, MAX_STARTS, issues)
   if (weights === undefined) return
   const all = Array.from(typeof weights === 'object' && weights !== null ? weights : [])
   const bad = all.findIndex((weight) => !(typeof weight === 'number' && weight > 0 && weight < Number.POSITIVE_INFINITY))
@@ -167,4 +167,4 @@ function optionIssues({ weights, loss, starts, intervals, confidence }: FitPlan<
     })
 }
 
-const MOST_STARTS = 10_000
+const MAX_STARTS = 10_000

@@ -52,7 +52,7 @@ export function fitted(problem: FitProblem): Fitted {
     throw new NoResultError(`${problem.id}: no finite answer exists at the first guess for some reading; choose another guess`)
   const like = found.filter(({ sumOfSquares }) => sumOfSquares <= best.sumOfSquares * (1 + ALIKE) + Number.MIN_VALUE)
   const numbers = like.find(({ ended }) => ended === 'converged') ?? best
-  const size = problem.readings.reduce((most, y) => Math.max(most, Math.abs(y)), 0)
+  const size = problem.readings.reduce((max, y) => Math.max(max, Math.abs(y)), 0)
   const exact = Math.sqrt(numbers.sumOfSquares / problem.readings.length) <= EXACT * size
   const squares = { numbers, converged: exact || numbers.ended === 'converged' }
   const { numbers: final, converged } = problem.loss === 'huber' && !exact ? robust(problem, squares.numbers) : squares

@@ -88,12 +88,12 @@ export function movement(earlier: readonly Candidate[], later: readonly Candidat
     return Math.max(...values) - Math.min(...values)
   })
   const behind = (a: Candidate, b: Candidate) =>
-    ranges.reduce((most, range, k) => (range > 0 ? Math.max(most, (goal(a, k) - goal(b, k)) / range) : most), Number.NEGATIVE_INFINITY)
+    ranges.reduce((max, range, k) => (range > 0 ? Math.max(max, (goal(a, k) - goal(b, k)) / range) : max), Number.NEGATIVE_INFINITY)
   return later.reduce(
-    (most, b) =>
+    (max, b) =>
       Math.max(
-        most,
-        earlier.reduce((least, a) => Math.min(least, behind(a, b)), Number.POSITIVE_INFINITY),
+        max,
+        earlier.reduce((min, a) => Math.min(min, behind(a, b)), Number.POSITIVE_INFINITY),
       ),
     0,
   )

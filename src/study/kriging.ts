@@ -11,7 +11,7 @@ const NUGGET = 1e-8
 /** A deviation of this share of the mean is none: a function that stays the same is met by rounding alone. */
 const ROUNDING = 1e-15
 /** Least variance, so that a function that is zero at all points still has a deviation to scale. */
-const LEAST_VARIANCE = 1e-280
+const MIN_VARIANCE = 1e-280
 /** Logarithms of the least and largest length over which a value of the unit box matters. */
 const LENGTHS = [Math.log(0.05), Math.log(20)] as const
 const EVALUATIONS = 60
@@ -39,7 +39,7 @@ export function kriging(points: readonly Float64Array[], values: ArrayLike<numbe
   const lengths = x.map(Math.exp)
   const fit = fitted(points, values, lengths) as Fitted
   const { lower: factor, weights, mean } = fit
-  const variance = Math.max(fit.variance, (ROUNDING * mean) ** 2, LEAST_VARIANCE)
+  const variance = Math.max(fit.variance, (ROUNDING * mean) ** 2, MIN_VARIANCE)
   const n = points.length
   const k = new Float64Array(n)
   return {

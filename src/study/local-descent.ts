@@ -9,7 +9,7 @@ const STEPS = 100
 /** A step this short ends the descent, as a share of the ranges. */
 const SHORT = 1e-11
 /** The largest penalty on a broken constraint, in scaled units. */
-const MOST_PENALTY = 1e6
+const MAX_PENALTY = 1e6
 /** Evaluations kept for the way back into the feasible region. */
 const PULL = 30
 
@@ -37,7 +37,7 @@ export function descend(problem: Problem, from: Candidate, evaluations: number):
   for (let step = 0; step < STEPS; step++) {
     let programme = stepOf(here, u, hessian, penalty, MARGIN)
     // Multipliers at the penalty: it is too small to keep the constraints.
-    for (; programme?.pressed && penalty < MOST_PENALTY; penalty *= 10) programme = stepOf(here, u, hessian, 10 * penalty, MARGIN)
+    for (; programme?.pressed && penalty < MAX_PENALTY; penalty *= 10) programme = stepOf(here, u, hessian, 10 * penalty, MARGIN)
     if (programme === undefined || programme.step.every((p) => Math.abs(p) < SHORT)) break
     const next = lineSearch(box, u, here, programme.step, penalty)
     if (next === undefined) {
@@ -84,7 +84,7 @@ function lineSearch(
 ): Float64Array | undefined {
   const before = merit(values, penalty)
   const fall = Math.min(dot(slopes[0] as Float64Array, step) - (before - (values[0] as number)), 0)
-  const longest = step.reduce((most, s) => Math.max(most, Math.abs(s)), 0)
+  const longest = step.reduce((max, s) => Math.max(max, Math.abs(s)), 0)
   for (let t = 1; t * longest > SHORT && box.allows(1); t *= 0.5) {
     const next = u.map((x, i) => Math.min(Math.max(x + t * (step[i] as number), 0), 1))
     const found = box.values(next)

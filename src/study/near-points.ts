@@ -13,7 +13,7 @@ export interface NearPoint {
 }
 
 const STEP = 0.2
-const FARTHEST = 6.5
+const MAX_DISTANCE = 6.5
 /** Points as far as this have draws of their own, whatever is nearer: a chance of one in a million. */
 const COUNTED = 4.75
 /** Points this much farther than the nearest one have draws too, where nothing is nearer. */
@@ -28,7 +28,7 @@ const NEAR_THE_LIMIT = 0.2
  * Likely points of the failures. One gradient at the middle gives a plane for each limit state, and the point of each that is nearest. The nearest of the rare ones are then
  * followed one by one by the iteration of Hasofer, Lind, Rackwitz and Fiessler, with steps that are cut where they overshoot. The others are sought along the slope alone.
  */
-export function nearPoints(states: LimitStates, middle: Middle, most: number): NearPoint[] {
+export function nearPoints(states: LimitStates, middle: Middle, max: number): NearPoint[] {
   const { u, at } = middle
   const slopes = gradients(states, u, at)
   const planes = Array.from({ length: states.states }, (_, k) => {
@@ -42,14 +42,14 @@ export function nearPoints(states: LimitStates, middle: Middle, most: number): N
   const common = planes.filter(({ index }) => index < COMMON)
   return [...planes.slice(common.length), ...common].flatMap(({ k, index, slope }): NearPoint[] => {
     const first = at[k] as number
-    if (index >= FARTHEST) {
-      const found = beyond(states, k, slope, middle, most)
+    if (index >= MAX_DISTANCE) {
+      const found = beyond(states, k, slope, middle, max)
       return found === undefined ? [] : [found]
     }
-    const affordable = states.count.evaluations + states.n <= most
-    const found = affordable ? followed(states, k, { u, g: first, slope, first }, most) : undefined
+    const affordable = states.count.evaluations + states.n <= max
+    const found = affordable ? followed(states, k, { u, g: first, slope, first }, max) : undefined
     if (found !== undefined) return [found]
-    if (index >= reach || states.count.evaluations >= 2 * most) return []
+    if (index >= reach || states.count.evaluations >= 2 * max) return []
     const point = alongSlope(states, k, index, slope, first)
     return point === undefined ? [] : [point]
   })
@@ -69,7 +69,7 @@ function alongSlope(states: LimitStates, k: number, index: number, slope: Float6
     if (Math.abs(g) <= NEAR_THE_LIMIT * 0.25 * Math.abs(first)) return { state: k, u, index: t, followed: false }
     const next = t - (g * (t - lastT)) / (g - lastG)
     ;[lastT, lastG] = [t, g]
-    if (!(Math.abs(next) < FARTHEST)) return undefined
+    if (!(Math.abs(next) < MAX_DISTANCE)) return undefined
     t = next
   }
   return Math.abs(g) <= NEAR_THE_LIMIT * Math.abs(first)
@@ -78,21 +78,21 @@ function alongSlope(states: LimitStates, k: number, index: number, slope: Float6
 }
 
 /** One look along the slope of a plane that seems out of reach: where the limit bends down on the way, the slope at the middle does not tell. */
-function beyond(states: LimitStates, k: number, slope: Float64Array, middle: Middle, most: number): NearPoint | undefined {
-  if (states.count.evaluations >= most) return undefined
+function beyond(states: LimitStates, k: number, slope: Float64Array, middle: Middle, max: number): NearPoint | undefined {
+  if (states.count.evaluations >= max) return undefined
   const size = Math.hypot(...slope)
-  const u = slope.map((x) => (-FARTHEST * x) / size)
-  return (states.at(u)[k] as number) <= 0 ? pointFrom(states, k, u, middle, most) : undefined
+  const u = slope.map((x) => (-MAX_DISTANCE * x) / size)
+  return (states.at(u)[k] as number) <= 0 ? pointFrom(states, k, u, middle, max) : undefined
 }
 
 /** The likeliest point of one failure, followed from a point that was met elsewhere, such as a failed draw. */
-export function pointFrom(states: LimitStates, k: number, from: Float64Array, { at }: Middle, most: number): NearPoint | undefined {
-  if (states.count.evaluations + 2 * (states.n + 1) > most) return undefined
+export function pointFrom(states: LimitStates, k: number, from: Float64Array, { at }: Middle, max: number): NearPoint | undefined {
+  if (states.count.evaluations + 2 * (states.n + 1) > max) return undefined
   const values = states.at(from)
   const g = values[k] as number
   if (!Number.isFinite(g)) return undefined
   const slope = gradients(states, from, values)[k] as Float64Array
-  return followed(states, k, { u: from, g, slope, first: at[k] as number }, most)
+  return followed(states, k, { u: from, g, slope, first: at[k] as number }, max)
 }
 
 /** The middle of all scores with the values there. */
@@ -110,9 +110,9 @@ const ON_THE_LIMIT = 0.1
 const SMALL_SCORE = 0.5
 
 /** Points on the other side of the middle, in one score at a time, where the same failure is as near: for limits that are broken from both sides. */
-export function mirrored(states: LimitStates, { state, u, index }: NearPoint, { at }: Middle, most: number): NearPoint[] {
+export function mirrored(states: LimitStates, { state, u, index }: NearPoint, { at }: Middle, max: number): NearPoint[] {
   return [...u.keys()].flatMap((i): NearPoint[] => {
-    if (Math.abs(u[i] as number) < SMALL_SCORE || states.count.evaluations >= most) return []
+    if (Math.abs(u[i] as number) < SMALL_SCORE || states.count.evaluations >= max) return []
     const other = u.map((x, j) => (j === i ? -x : x))
     const g = states.at(other)[state] as number
     return g <= ON_THE_LIMIT * Math.abs(at[state] as number) ? [{ state, u: other, index, followed: true }] : []
@@ -127,7 +127,7 @@ interface Start {
   readonly first: number
 }
 
-function followed(states: LimitStates, k: number, from: Start, most: number): NearPoint | undefined {
+function followed(states: LimitStates, k: number, from: Start, max: number): NearPoint | undefined {
   let { u, g, slope } = from
   const { first } = from
   for (let round = 0; round < ROUNDS; round++) {
@@ -142,7 +142,7 @@ function followed(states: LimitStates, k: number, from: Start, most: number): Ne
     const moved = Math.hypot(...next.u.map((x, i) => x - (u[i] as number)))
     u = next.u
     g = next.values[k] as number
-    if ((moved < 0.05 && Math.abs(g) < 0.02 * Math.abs(first)) || states.count.evaluations + states.n > most) break
+    if ((moved < 0.05 && Math.abs(g) < 0.02 * Math.abs(first)) || states.count.evaluations + states.n > max) break
     slope = gradients(states, u, next.values)[k] as Float64Array
   }
   if (Math.abs(g) > NEAR_THE_LIMIT * Math.abs(first)) return undefined

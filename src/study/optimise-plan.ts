@@ -122,7 +122,7 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
     seed = 1,
     population = goals.length > 1 ? 100 : Math.min(200, Math.max(40, 10 * (axes.length + choices.length))),
   } = plan
-  checkWhole('population', population, 8, MOST, issues)
+  checkWhole('population', population, 8, MAX_EVALUATIONS, issues)
   checkEvaluations(evaluations, 2 * population, probesFor(limits), issues)
   checkSeed(seed, issues)
   if (issues.length > 0) throw new InputError(formula.id, issues)
@@ -131,14 +131,14 @@ export function planOf(formula: AnyFormula, plan: OptimisePlan<never, never>): P
 
 /** A search needs its population twice, and the points that show how large a result is whose limit is zero. */
 function checkEvaluations(evaluations: unknown, twice: number, probes: number, issues: Issue[]): void {
-  const least = twice + probes
+  const min = twice + probes
   const also = probes > 0 ? ` and ${probes} points that show how large a result limited by zero is` : ''
-  if (!(Number.isInteger(evaluations) && (evaluations as number) >= least))
-    issues.push(issue('evaluations', evaluations, `must be a whole number of at least twice the population${also}, ${least}`))
+  if (!(Number.isInteger(evaluations) && (evaluations as number) >= min))
+    issues.push(issue('evaluations', evaluations, `must be a whole number of at least twice the population${also}, ${min}`))
 }
 
 /** The largest population. */
-const MOST = 1e5
+const MAX_EVALUATIONS = 1e5
 
 function axisOf(path: string, scalar: Scalar, range: VaryRange<Kind>, issues: Issue[]): Axis {
   const read = reader({ ...scalar, optional: undefined, default: undefined } as unknown as Scalar)

@@ -126,14 +126,12 @@ export class Optimum extends Printable {
     return this.settled ? found : `${found}; not settled: the evaluations ran out, raise \`evaluations\``
   }
 
-  toMarkdown(most = 12): string {
+  toMarkdown(max = 12): string {
     const goals = this.goals.map(({ output, goal }) => `${goal} ${output}`).join(', ')
     const { best, front } = this
     // Uniformly spread over the front, ends included.
     const shown =
-      front.length <= most
-        ? front
-        : Array.from({ length: most }, (_, i) => front[Math.round((i * (front.length - 1)) / (most - 1))] as Point)
+      front.length <= max ? front : Array.from({ length: max }, (_, i) => front[Math.round((i * (front.length - 1)) / (max - 1))] as Point)
     const names = [...Object.keys(best.choices), ...Object.keys(best.inputs), ...Object.keys(best.results)]
     const row = (point: Point) => names.map((name) => point.choices[name] ?? String(point.inputs[name] ?? point.results[name]))
     return [

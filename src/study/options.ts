@@ -1,9 +1,9 @@
 import { type Issue, issue } from '../units/index.js'
 
 /** Adds an issue unless an option is a whole number within its limits. `otherwise` names what else is accepted. */
-export function checkWhole(path: string, given: unknown, least: number, most: number, issues: Issue[], otherwise = ''): void {
-  if (Number.isSafeInteger(given) && (given as number) >= least && (given as number) <= most) return
-  const limits = most === Number.POSITIVE_INFINITY ? `of at least ${least}` : `from ${least} to ${most}`
+export function checkWhole(path: string, given: unknown, min: number, max: number, issues: Issue[], otherwise = ''): void {
+  if (Number.isSafeInteger(given) && (given as number) >= min && (given as number) <= max) return
+  const limits = max === Number.POSITIVE_INFINITY ? `of at least ${min}` : `from ${min} to ${max}`
   issues.push(issue(path, given, `must be ${otherwise}a whole number ${limits}`))
 }
 

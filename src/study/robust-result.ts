@@ -91,8 +91,10 @@ export class RobustOptimum extends Printable {
       ]),
       ['constraints hold', share(this.atNominal), share(this.atRobust)],
     ]
-    return [words[this.state], markdownTable(['', 'at typical values', 'robust'], rows), ...this.remarks.map((one) => `- ${one}`)].join(
-      '\n\n',
-    )
+    return [
+      words[this.state],
+      markdownTable(['', 'at typical values', 'robust'], rows),
+      ...this.remarks.map((remark) => `- ${remark}`),
+    ].join('\n\n')
   }
 }

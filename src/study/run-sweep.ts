@@ -159,7 +159,7 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
 
 function checked(job: SweepJob, { blockRows = 1000, shard = [1, 1], workers: pool }: RunOptions): readonly [number, number] {
   const issues: Issue[] = []
-  const whole = (x: unknown, least: number) => Number.isInteger(x) && (x as number) >= least
+  const whole = (x: unknown, min: number) => Number.isInteger(x) && (x as number) >= min
   if (!whole(blockRows, 1)) issues.push(issue('blockRows', blockRows, 'must be a whole number of at least 1'))
   if (!(Array.isArray(shard) && whole(shard[0], 1) && whole(shard[1], 1) && shard[0] <= shard[1]))
     issues.push(issue('shard', shard, 'must be [k, n]: part k from 1 to n'))

@@ -30,7 +30,7 @@ interface Search<K extends Kind> extends Scanned {
 }
 
 /** The most values that a message lists. */
-const MOST_LISTED = 6
+const MAX_LISTED = 6
 
 /** The answer in quantities and words. */
 export function solution<K extends Kind>(search: Search<K>): Solution<K> {
@@ -38,7 +38,7 @@ export function solution<K extends Kind>(search: Search<K>): Solution<K> {
   const roots = search.roots.map((root) => new Quantity(root, kind))
   const intervals = search.intervals.map(([a, b]) => [new Quantity(a, kind), new Quantity(b, kind)] as const)
   const first = [...roots, ...intervals.map(([a]) => a)].reduce<Quantity<K> | undefined>(
-    (least, each) => (least === undefined || each.si < least.si ? each : least),
+    (lowest, each) => (lowest === undefined || each.si < lowest.si ? each : lowest),
     undefined,
   )
   const message = first === undefined ? failure(search) : success(search, roots, intervals)
@@ -59,8 +59,8 @@ function success<K extends Kind>(
   roots: readonly Quantity<K>[],
   intervals: readonly (readonly [Quantity<K>, Quantity<K>])[],
 ): string {
-  const more = roots.length > MOST_LISTED ? ` or ${roots.length - MOST_LISTED} more values` : ''
-  const values = roots.length === 0 ? [] : [`${path} = ${roots.slice(0, MOST_LISTED).map(String).join(' or ')}${more}`]
+  const more = roots.length > MAX_LISTED ? ` or ${roots.length - MAX_LISTED} more values` : ''
+  const values = roots.length === 0 ? [] : [`${path} = ${roots.slice(0, MAX_LISTED).map(String).join(' or ')}${more}`]
   const ranges = intervals.map(([a, b]) => `every ${path} from ${a} to ${b}`)
   return `${id}: ${[...ranges, ...values].join(', and ')} gives ${text(target.si, target.kind)}`
 }

@@ -45,25 +45,25 @@ export function solveFor<I extends Inputs, O extends Output, const P extends Sca
   const wanted = targetOf(any, target)
   const { samples = 400, between } = planRecord('solveFor', options, ['between', 'samples'])
   const issues: Issue[] = []
-  checkWhole('samples', samples, 1, MOST_SAMPLES, issues)
+  checkWhole('samples', samples, 1, MAX_SAMPLES, issues)
   if (issues.length > 0) throw new InputError('solveFor', issues)
   const range = rangeOf(any, path, between)
   const model = knownInputs(any, path, given, range, wanted)
-  let least = Number.POSITIVE_INFINITY
-  let most = Number.NEGATIVE_INFINITY
+  let min = Number.POSITIVE_INFINITY
+  let max = Number.NEGATIVE_INFINITY
   const at = new Float64Array(1)
   const miss = (value: number) => {
     at[0] = value
     const result = model.at(at)
-    if (result < least) least = result
-    if (result > most) most = result
+    if (result < min) min = result
+    if (result > max) max = result
     return result - wanted.si
   }
   const found = scan(miss, range, samples, ROUNDING * Math.abs(wanted.si))
-  return solution({ id: any.id, path, kind: range.kind as KindAt<I, P>, target: wanted, ...found, range, least, most })
+  return solution({ id: any.id, path, kind: range.kind as KindAt<I, P>, target: wanted, ...found, range, least: min, most: max })
 }
 
-const MOST_SAMPLES = 1e7
+const MAX_SAMPLES = 1e7
 /** How far a result may be off by rounding, relative. */
 const ROUNDING = 8 * 2 ** -52
 

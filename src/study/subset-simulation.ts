@@ -26,7 +26,7 @@ export interface SubsetRun {
 /** Share of the samples of a level that begin the next one. */
 const SHARE = 0.1
 /** Ten powers of ten each for two levels: beyond, chances mean nothing. */
-export const MOST_LEVELS = 20
+export const MAX_LEVELS = 20
 type Sampled = Pick<LimitState, 'n' | 'at'>
 /** The share of accepted moves that mixes fastest, and how often the length of the moves is adapted in a level. */
 const ACCEPTED = 0.44
@@ -55,7 +55,7 @@ const drawn = (state: Sampled, samples: number, random: RandomStream): Sample[] 
  * Source: S.-K. Au, J. L. Beck, *Probab. Eng. Mech.* 16 (2001) 263; I. Papaioannou, W. Betz, K. Zwirglmaier, D. Straub, *Probab. Eng. Mech.* 41
  * (2015) 89 (moves).
  */
-export function subsetRun(state: Sampled, samples: number, seed: number, stream: number, mostLevels = MOST_LEVELS): SubsetRun {
+export function subsetRun(state: Sampled, samples: number, seed: number, stream: number, mostLevels = MAX_LEVELS): SubsetRun {
   const random = randomStream(seed, stream)
   const kept = keptOf(samples)
   let level = drawn(state, samples, random)

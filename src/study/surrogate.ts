@@ -62,14 +62,14 @@ export function surrogate<I extends Inputs, O extends Output>(formula: Formula<I
     const off = Math.abs(value - (truth[i] as number))
     return { off, scaled: off === 0 ? 0 : off / deviation }
   })
-  const off = residuals.map((one) => one.off)
+  const off = residuals.map((residual) => residual.off)
   return new Surrogate({
     formula: any.id,
     output: name === '' ? 'result' : name,
     kind,
     box,
     model,
-    ratio: residuals.map((one) => one.scaled).sort((a, b) => a - b)[placeOf(heldOut, confidence) - 1] as number,
+    ratio: residuals.map((residual) => residual.scaled).sort((a, b) => a - b)[placeOf(heldOut, confidence) - 1] as number,
     confidence,
     runs,
     heldOut,

@@ -64,19 +64,19 @@ export function sweep<I extends Inputs, O extends Output>(
 }
 
 /** The most rows that one table holds: 800 MB a column; words take more. */
-const MOST_ROWS = 1e8
-const MOST_ROWS_WITH_WORDS = 1e7
+const MAX_ROWS = 1e8
+const MAX_ROWS_WITH_WORDS = 1e7
 
 /** Throws an `InputError` where a table would not fit into memory: a process that runs out of memory ends without an error to catch. */
 export function refuseRows({ plan, words }: Runner, rows: number, where: string): void {
-  const most = words ? MOST_ROWS_WITH_WORDS : MOST_ROWS
-  if (rows <= most) return
+  const max = words ? MAX_ROWS_WITH_WORDS : MAX_ROWS
+  if (rows <= max) return
   const sampled = plan.design !== 'grid' && plan.design !== 'list'
   throw new InputError(where, [
     {
       path: sampled ? 'design' : 'over',
       given: `${rows} rows`,
-      accepts: `must make at most ${most} rows, as many as one table holds: take fewer values, or run parts of the sweep by runSweep with \`shard\``,
+      accepts: `must make at most ${max} rows, as many as one table holds: take fewer values, or run parts of the sweep by runSweep with \`shard\``,
     },
   ])
 }

@@ -82,8 +82,8 @@ export class Table {
   }
 
   /** A Markdown table of the first rows, in SI units with four digits. */
-  toMarkdown(most = 20): string {
-    const shown = cellsOf(this.columns, Math.min(most, this.rows))
+  toMarkdown(max = 20): string {
+    const shown = cellsOf(this.columns, Math.min(max, this.rows))
     const { gaps } = this
     const more = [
       this.rows > shown.length && rowsText(this.rows - shown.length, 'more'),
@@ -119,10 +119,10 @@ export class Table {
   }
 
   /** An HTML table of the first rows, in SI units with four digits. */
-  toHtml(most = 20): string {
+  toHtml(max = 20): string {
     const line = (tag: string, cells: readonly string[]) =>
       `<tr>${cells.map((cell) => `<${tag}>${escapedHtml(cell)}</${tag}>`).join('')}</tr>`
-    const shown = cellsOf(this.columns, Math.min(most, this.rows))
+    const shown = cellsOf(this.columns, Math.min(max, this.rows))
     const more = this.rows > shown.length ? `<caption>${rowsText(this.rows - shown.length, 'more')}</caption>` : ''
     return `<table>${more}<thead>${line('th', headsOf(this.columns))}</thead><tbody>${shown.map((cells) => line('td', cells)).join('')}</tbody></table>`
   }

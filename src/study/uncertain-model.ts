@@ -38,7 +38,7 @@ export interface Varied {
 }
 
 /** The most of a distribution that may lie outside its input's limits without being bad input. */
-const MOST_CUT = 0.01
+const MAX_CUT = 0.01
 
 /** A formula with what is uncertain about its inputs. */
 export interface UncertainModel {
@@ -99,7 +99,7 @@ function scatterAt(path: string, scalar: Scalar, value: unknown, issues: Issue[]
   ]
     .filter(Boolean)
     .join(' and ')
-  if (cut > MOST_CUT || scatter.low > high || scatter.high < low) {
+  if (cut > MAX_CUT || scatter.low > high || scatter.high < low) {
     issues.push({
       path,
       given: scatter.words,

@@ -36,8 +36,8 @@ export interface UncertaintyOptions<P extends string = string> {
 }
 
 /** The most draws: their results are kept, 8 bytes each and some copies of them. */
-const MOST_DRAWS = 5e7
-const FEWEST_DRAWS = 200
+const MAX_DRAWS = 5e7
+const MIN_DRAWS = 200
 const SETTLING_DRAWS = 5e6
 
 const KNOWN = ['correlations', 'samples', 'untilSettled', 'digits', 'seed', 'coverage', 'output'] as const
@@ -70,8 +70,8 @@ export function uncertainty<I extends Inputs, O extends Output>(
     output,
   } = planRecord(untyped(formula).id, (options ?? {}) as Named<UncertaintyOptions>, KNOWN)
   const issues: Issue[] = []
-  checkWhole('samples', samples, FEWEST_DRAWS, MOST_DRAWS, issues)
-  if (typeof untilSettled !== 'boolean') checkWhole('untilSettled', untilSettled, FEWEST_DRAWS, MOST_DRAWS, issues, 'true, false, or ')
+  checkWhole('samples', samples, MIN_DRAWS, MAX_DRAWS, issues)
+  if (typeof untilSettled !== 'boolean') checkWhole('untilSettled', untilSettled, MIN_DRAWS, MAX_DRAWS, issues, 'true, false, or ')
   if (![1, 2, 3].includes(digits)) issues.push(issue('digits', digits, 'must be 1, 2 or 3'))
   checkSeed(seed, issues)
   checkShare('coverage', coverage, issues)
@@ -82,8 +82,8 @@ export function uncertainty<I extends Inputs, O extends Output>(
     formula.id,
   )
   const linear = linearUncertainty(untyped(formula), uncertain, factor.matrix)
-  const most = untilSettled === true ? SETTLING_DRAWS : untilSettled === false ? undefined : untilSettled
-  const monteCarlo = draws(uncertain, factor.lower, { samples, seed, coverage, digits, most })
+  const max = untilSettled === true ? SETTLING_DRAWS : untilSettled === false ? undefined : untilSettled
+  const monteCarlo = draws(uncertain, factor.lower, { samples, seed, coverage, digits, most: max })
   const { kind } = uncertain.model.output
   return new Uncertainty(formula.id, kind, coverage, linear, monteCarlo, [...uncertain.remarks, ...remarksOn(linear, monteCarlo)])
 }

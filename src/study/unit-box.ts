@@ -85,7 +85,7 @@ export class UnitBox {
   /** Scales goal and constraints by their largest slopes, and the values just worked out with them. */
   scaleBy({ values, slopes }: Local): void {
     slopes.forEach((row, j) => {
-      const steepest = row.reduce((most, s) => Math.max(most, Math.abs(s)), 0)
+      const steepest = row.reduce((max, s) => Math.max(max, Math.abs(s)), 0)
       if (!(steepest > 0)) return
       this.scales[j] = steepest
       values[j] = (values[j] as number) / steepest

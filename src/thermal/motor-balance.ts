@@ -1,11 +1,11 @@
 import { formula } from '../formula/index.js'
 import { RISES } from './cooling-laws.js'
-import { HEATED_MOTOR, type HeatedMotor, LEAST_RISE, type MotorState, motorState, motorStateAt } from './motor-heat.js'
+import { HEATED_MOTOR, type HeatedMotor, MIN_RISE, type MotorState, motorState, motorStateAt } from './motor-heat.js'
 import { largestBalance } from './runaway-torque.js'
 
 /** A balance that is met to this part of a kelvin has settled. */
 const SETTLED = 1e-9
-const MOST_ROUNDS = 100
+const MAX_ROUNDS = 100
 /** The first guess grows or shrinks by this factor until the balance lies between two guesses. */
 const REACH = 1.5
 
@@ -18,30 +18,30 @@ function balancedRise(m: HeatedMotor, state: MotorState): { rise: number; rounds
   }
   // From cold more enters than leaves. A guess too warm is shrunk, one too cool grown, step by step, so that the first balance is the one met.
   const first = motorStateAt(m, m.air + 30, state)
-  let high = Math.min(RISES.high, Math.max(LEAST_RISE, (first.lossAt20 + m.otherLoss) / first.conductance))
+  let high = Math.min(RISES.high, Math.max(MIN_RISE, (first.lossAt20 + m.otherLoss) / first.conductance))
   let atHigh = surplus(high)
   if (!Number.isFinite(atHigh)) {
-    high = LEAST_RISE
+    high = MIN_RISE
     atHigh = surplus(high)
   }
   let low = high
   let atLow = atHigh
   while (atLow <= 0) {
     // Below a hundredth of a kelvin the law is constant.
-    if (low <= LEAST_RISE) return { rise: Math.max(0, low + atLow / state.conductance), rounds }
+    if (low <= MIN_RISE) return { rise: Math.max(0, low + atLow / state.conductance), rounds }
     high = low
     atHigh = atLow
-    low = Math.max(LEAST_RISE, low / REACH)
+    low = Math.max(MIN_RISE, low / REACH)
     atLow = surplus(low)
   }
   while (atHigh > 0) {
     if (high >= RISES.high || !Number.isFinite(atHigh)) {
       // A balance near the largest torque, which holds over a few kelvin only, lies between two guesses.
-      const most = largestBalance(m)
-      if (most.square < m.torque ** 2) return { rise: Number.POSITIVE_INFINITY, rounds }
-      low = LEAST_RISE
+      const max = largestBalance(m)
+      if (max.square < m.torque ** 2) return { rise: Number.POSITIVE_INFINITY, rounds }
+      low = MIN_RISE
       atLow = surplus(low)
-      high = most.rise
+      high = max.rise
       atHigh = Math.min(0, surplus(high))
       break
     }
@@ -56,7 +56,7 @@ function balancedRise(m: HeatedMotor, state: MotorState): { rise: number; rounds
 /** A root between two rises of opposite surplus: false position with the Illinois weight. Source: Dahlquist & Björck, "regula falsi". */
 function between(low: number, atLow: number, high: number, atHigh: number, surplus: (rise: number) => number): number {
   let [a, fa, b, fb] = [low, atLow, high, atHigh]
-  for (let k = 0; k < MOST_ROUNDS; k++) {
+  for (let k = 0; k < MAX_ROUNDS; k++) {
     const x = Number.isFinite(fa) ? (a * fb - b * fa) / (fb - fa) : (a + b) / 2
     if (Math.abs(x - b) < SETTLED) return x
     const fx = surplus(x)

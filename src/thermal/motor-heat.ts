@@ -76,12 +76,12 @@ export interface MotorState extends MountState {
 }
 
 /** Below this rise, K, the law counts as at it: the conductance hardly changes. Above its end it counts as at its end, and the formulas that use it report that. */
-export const LEAST_RISE = RISES.low
+export const MIN_RISE = RISES.low
 
 /** Writes what belongs to a temperature of the mounting face, whatever the torque, into `out`. */
 export function mountStateAt(m: MotorOnMount, mount: number, out: MountState): void {
   const rise = mount - m.air
-  const place = lawPlace(RISES, Math.min(RISES.high, Math.max(rise, LEAST_RISE)))
+  const place = lawPlace(RISES, Math.min(RISES.high, Math.max(rise, MIN_RISE)))
   const glow = (m.radiant ?? m.air) - m.air
   const byMount = Math.exp(chebyshev(m.mountConductance, place))
   const byCan = Math.exp(chebyshev(m.canConductance, place))

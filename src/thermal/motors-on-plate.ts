@@ -21,7 +21,7 @@ const SETTLED = 1e-9
 const COOLED = 1e-3
 const ROUNDS = 100
 /** Rise of a mounting face above which a balance does not count, K. */
-const MOST_RISE = 450
+const MAX_RISE = 450
 
 interface Heated {
   readonly torque: number
@@ -95,7 +95,7 @@ export const motorsOnPlate = /* @__PURE__ */ formula('thermal.motorsOnPlate', {
       // From cold every step warms; one that cools has passed the pole of a runaway.
       if (change.some((x) => x < -COOLED) && round > 0) return none
       for (let i = 0; i < size; i++) mounts[i] = mounts[i]! + change[i]!
-      if (mounts.some((mount) => !(mount < air + MOST_RISE))) return none
+      if (mounts.some((mount) => !(mount < air + MAX_RISE))) return none
       settled = change.every((x) => Math.abs(x) < SETTLED)
     }
     if (!settled) throw new NumericError('motorsOnPlate', 'noConvergence', `the temperatures did not settle in ${ROUNDS} rounds`)

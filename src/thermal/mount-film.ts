@@ -7,12 +7,12 @@ import { surfaceCoefficient } from './surface-coefficient.js'
 
 /** A film that moves by less than this part of itself has settled. */
 const SETTLED = 1e-8
-const MOST_ROUNDS = 60
+const MAX_ROUNDS = 60
 
 /** Finds the film that belongs to the surface temperature which it gives. Aitken's step between plain rounds. */
 export function settledFilm(start: number, next: (film: number) => number): number {
   let film = start
-  for (let k = 0; k < MOST_ROUNDS; k++) {
+  for (let k = 0; k < MAX_ROUNDS; k++) {
     const first = next(film)
     if (Math.abs(first - film) < SETTLED * film) return first
     const second = next(first)

@@ -40,18 +40,18 @@ export function settler(n: NetworkNumbers, { still }: Storage): (T: Float64Array
     luSolve(matrix, count, pivots, watt)
     if (!watt.every((warms) => warms > 0)) return Number.NaN
     luSolve(matrix, count, pivots, change)
-    let most = 0
+    let max = 0
     for (let i = 0; i < count; i++) {
       T[still[i]!] = T[still[i]!]! + change[i]!
-      most = Math.max(most, Math.abs(change[i]!))
+      max = Math.max(max, Math.abs(change[i]!))
     }
-    return most
+    return max
   }
   return (T) => {
     for (let round = 0; count > 0; round++) {
-      const most = step(T)
-      if (most < SETTLED) return
-      if (round < ROUNDS && most < n.ceiling) continue
+      const max = step(T)
+      if (max < SETTLED) return
+      if (round < ROUNDS && max < n.ceiling) continue
       for (const i of still) T[i] = n.ceiling * 1.001
       return
     }

@@ -76,9 +76,9 @@ export function courseNumbers(
 }
 
 const hottestOf = (y: Float64Array, size: number): number => {
-  let most = 0
-  for (let i = 0; i < size; i++) if (y[i]! > most) most = y[i]!
-  return most
+  let max = 0
+  for (let i = 0; i < size; i++) if (y[i]! > max) max = y[i]!
+  return max
 }
 
 /** Where the heat of a transient went, joules. Found by Gauss's rule over the transient, so that its closing tests the solver. */

@@ -13,7 +13,7 @@ export interface SteadyNumbers {
 const NEWTON_STEPS = 40
 const PSEUDO_TRANSIENT_STEPS = 2000
 /** A Newton step changes no temperature by more than this. */
-const LARGEST_STEP = 60
+const MAX_STEP = 60
 /** A step of the slow path changes no temperature by more than this. */
 const SMALL_STEP = 15
 
@@ -42,7 +42,7 @@ export function steadyNumbers(n: NetworkNumbers, start?: Float64Array): SteadyNu
     for (let i = 0; i < size * size; i++) factors[i] = -matrix[i]!
     if (luFactor(factors, size, pivots) === 0) break
     luSolve(factors, size, pivots, residual)
-    const scale = Math.min(1, LARGEST_STEP / largest(residual))
+    const scale = Math.min(1, MAX_STEP / largest(residual))
     let bad = false
     for (let i = 0; i < size; i++) {
       T[i] = T[i]! + scale * residual[i]!
@@ -54,9 +54,9 @@ export function steadyNumbers(n: NetworkNumbers, start?: Float64Array): SteadyNu
 }
 
 const largest = (values: Float64Array): number => {
-  let most = 0
-  for (const value of values) most = Math.max(most, Math.abs(value))
-  return most
+  let max = 0
+  for (const value of values) max = Math.max(max, Math.abs(value))
+  return max
 }
 
 /** Whether small disturbances die out: all pivots of the negative slopes are positive (they form an M-matrix then). */

@@ -94,6 +94,6 @@ export function bandOf(
 }
 
 const hottest = (y: Float64Array): Watch['of'] => {
-  const i = y.indexOf(y.reduce((most, t) => Math.max(most, t), Number.NEGATIVE_INFINITY))
+  const i = y.indexOf(y.reduce((max, t) => Math.max(max, t), Number.NEGATIVE_INFINITY))
   return (T) => T[i]!
 }

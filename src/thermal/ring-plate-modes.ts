@@ -6,14 +6,14 @@ import { plateModes } from './plate-modes.js'
 export const TERMS = 400
 
 /** Most modes that the missing film under the motor couples. Twice as many change the resistance by 0.2 % at most. */
-const MOST_COUPLED = 96
+const MAX_COUPLED = 96
 
 /** A wide ring on a small plate takes fewer: waves this many times shorter than the ring (times π) are the last that count. */
 const FINEST = 18
 
 /** Conjugate gradients stop when this part of the energy is left, which is the relative error of the mean over the ring. */
 const LEFT_OVER = 1e-10
-const MOST_ITERATIONS = 60
+const MAX_ITERATIONS = 60
 
 /** SI numbers of a plate and its ring. */
 export interface RingPlate extends PlateDepth {
@@ -66,7 +66,7 @@ export function shapeOf(x: RingPlate): Shape {
   const { zeros: lambda } = plateModes()
   const mu = Float64Array.from({ length: TERMS + 1 }, (_, m) => (m === 0 ? 0 : lambda[m - 1]! / b))
   const sources = mu.map((value) => ringIntegral(innerRadius, a, value))
-  const coupled = Math.min(MOST_COUPLED, Math.ceil((FINEST * b) / a))
+  const coupled = Math.min(MAX_COUPLED, Math.ceil((FINEST * b) / a))
   const overlap = new Float64Array(coupled * coupled)
   const j0 = mu.subarray(0, coupled).map((value) => besselJ0(value * a))
   const j1 = mu.subarray(0, coupled).map((value) => besselJ1(value * a))
@@ -84,11 +84,11 @@ export function shapeOf(x: RingPlate): Shape {
   return lastShape
 }
 
-const diagonal = new Float64Array(MOST_COUPLED)
-const amplitudes = new Float64Array(MOST_COUPLED)
-const residual = new Float64Array(MOST_COUPLED)
-const direction = new Float64Array(MOST_COUPLED)
-const image = new Float64Array(MOST_COUPLED)
+const diagonal = new Float64Array(MAX_COUPLED)
+const amplitudes = new Float64Array(MAX_COUPLED)
+const residual = new Float64Array(MAX_COUPLED)
+const direction = new Float64Array(MAX_COUPLED)
+const image = new Float64Array(MAX_COUPLED)
 
 /** Writes (diagonal − film · overlap) `direction` into `image`. */
 function applyCoupling(overlap: Float64Array, coupled: number, film: number): void {
@@ -119,7 +119,7 @@ export function coupledAmplitudes(x: RingPlate, depth: IsotropicDepth): Float64A
     energy += source * direction[m]!
   }
   const enough = LEFT_OVER * energy
-  for (let k = 0; k < MOST_ITERATIONS && energy > enough; k++) {
+  for (let k = 0; k < MAX_ITERATIONS && energy > enough; k++) {
     applyCoupling(overlap, coupled, film)
     let curvature = 0
     for (let m = 0; m < coupled; m++) curvature += direction[m]! * image[m]!

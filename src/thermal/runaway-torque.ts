@@ -4,7 +4,7 @@ import { RISES } from './cooling-laws.js'
 import { copperLossForTorque } from './copper.js'
 import { continuousLoss } from './hot-winding.js'
 import { motorConstant } from './motor-constants.js'
-import { LEAST_RISE, MOTOR_ON_MOUNT, type MotorOnMount, type MountState, motorState, mountStateAt } from './motor-heat.js'
+import { MIN_RISE, MOTOR_ON_MOUNT, type MotorOnMount, type MountState, motorState, mountStateAt } from './motor-heat.js'
 
 /** Accuracy of the rise at the largest torque, as a part of it: the torque is level there. */
 const PLACE = 1e-5
@@ -30,7 +30,7 @@ export function largestBalance(m: MotorOnMount): { rise: number; square: number 
   const state = motorState()
   const { x, value } = minimiseScalar(
     (logarithm) => -torqueSquared(m, m.air + Math.exp(logarithm), state),
-    Math.log(LEAST_RISE),
+    Math.log(MIN_RISE),
     Math.log(RISES.high),
     { xTolerance: PLACE },
   )

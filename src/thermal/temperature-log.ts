@@ -43,7 +43,7 @@ export function readLog(n: NetworkNumbers, log: TemperatureLog, issues: Issue[])
       })
     return values.map((T, k) => ({ time: times[k] ?? 0, index, T: siOf(`log.temperatures.${name}[${k}]`, 'temperature', T, issues) }))
   })
-  const duration = times.reduce((most, t) => Math.max(most, t), 0)
+  const duration = times.reduce((max, t) => Math.max(max, t), 0)
   if (!(duration > 0)) issues.push({ path: 'log.times', given: String(times.length), accepts: 'must reach beyond time zero' })
   const initial = readInitial(n, log.initial, issues).slice(0, n.names.length)
   return { rows, duration, initial }

@@ -13,7 +13,7 @@ export interface Issue {
 }
 
 /** Issues that a message lists; the error carries all of them. */
-const MOST_LISTED = 20
+const MAX_LISTED = 20
 
 /** Bad input: lists every issue at once, each with its path, what was given and what is accepted. */
 export class InputError extends Error {
@@ -40,8 +40,8 @@ export class InputError extends Error {
 
 function message(where: string, issues: readonly Issue[]): string {
   if (issues.length === 1) return `${where}: ${sentence(issues[0] as Issue)}`
-  const lines = issues.slice(0, MOST_LISTED).map((each) => `  - ${sentence(each)}`)
-  if (issues.length > MOST_LISTED) lines.push(`  … and ${issues.length - MOST_LISTED} more`)
+  const lines = issues.slice(0, MAX_LISTED).map((each) => `  - ${sentence(each)}`)
+  if (issues.length > MAX_LISTED) lines.push(`  … and ${issues.length - MAX_LISTED} more`)
   return `${where}: ${issues.length} things to change\n${lines.join('\n')}`
 }
 
@@ -50,10 +50,11 @@ function sentence({ path, given, accepts, line, column }: Issue): string {
   return `${place}${path === '' ? "''" : cutPath(path)} is ${given}; ${accepts}`
 }
 
-const LONGEST_PATH = 200
+const MAX_PATH_LENGTH = 200
 
 /** A name that somebody made too long; the end of a path names the field. */
-const cutPath = (path: string) => (path.length > LONGEST_PATH ? `${path.slice(0, LONGEST_SHOWN)}…${path.slice(-LONGEST_SHOWN)}` : path)
+const cutPath = (path: string) =>
+  path.length > MAX_PATH_LENGTH ? `${path.slice(0, MAX_SHOWN_LENGTH)}…${path.slice(-MAX_SHOWN_LENGTH)}` : path
 
 /** One issue: where it is, what was given (shown cut to a readable length) and what is accepted there. */
 export const issue = (path: string, given: unknown, accepts: string): Issue => ({ path, given: show(given), accepts })
@@ -63,9 +64,9 @@ export function refuse(where: string, path: string, given: unknown, accepts: str
   throw new InputError(where, [issue(path, given, accepts)])
 }
 
-const LONGEST_SHOWN = 60
+const MAX_SHOWN_LENGTH = 60
 /** Lists within lists are shown this deep. */
-const DEEPEST_SHOWN = 2
+const MAX_SHOWN_DEPTH = 2
 
 /** A value as error messages show it: short, on one line, text in quotes. Never throws, whatever is given. */
 export function show(given: unknown): string {
@@ -93,7 +94,7 @@ function shown(given: unknown, depth: number): string {
 
 function listShown(given: readonly unknown[], depth: number): string {
   if (given.length === 0) return 'an empty list'
-  if (depth >= DEEPEST_SHOWN) return 'a list'
+  if (depth >= MAX_SHOWN_DEPTH) return 'a list'
   const items = Array.from(given.slice(0, 4), (item) => shown(item, depth + 1))
   return cut(`[${items.join(', ')}${given.length > 4 ? ', …' : ''}]`)
 }
@@ -107,6 +108,6 @@ const textOf = (given: { si: number; toString?: unknown }) =>
 
 /** Text on one line, cut to the length that messages show. */
 export const cut = (text: string) => {
-  const line = text.slice(0, 4 * LONGEST_SHOWN).replaceAll(/\s+/g, ' ')
-  return line.length > LONGEST_SHOWN ? `${line.slice(0, LONGEST_SHOWN)}…` : line
+  const line = text.slice(0, 4 * MAX_SHOWN_LENGTH).replaceAll(/\s+/g, ' ')
+  return line.length > MAX_SHOWN_LENGTH ? `${line.slice(0, MAX_SHOWN_LENGTH)}…` : line
 }

@@ -16,23 +16,23 @@ function editDistance(a: string, b: string): number {
 }
 
 /** Names so long are not compared: a near miss of a real name is short. */
-const LONGEST_COMPARED = 60
+const MAX_COMPARED_LENGTH = 60
 
 /**
  * The name the writer most likely meant, or nothing when none is near (about one slip in three letters, at most `most`).
  * Letter case and blanks do not count as slips.
  */
-export function nearName(given: string, names: Iterable<string>, most = Number.POSITIVE_INFINITY): string | undefined {
-  if (given.length > LONGEST_COMPARED) return undefined
+export function nearName(given: string, names: Iterable<string>, max = Number.POSITIVE_INFINITY): string | undefined {
+  if (given.length > MAX_COMPARED_LENGTH) return undefined
   const plain = (s: string) => s.toLowerCase().replaceAll(/[\s_-]/g, '')
   const wanted = plain(given)
   let best: string | undefined
-  let least = Math.min(most, Math.max(1, Math.floor(wanted.length / 3))) + 1
+  let min = Math.min(max, Math.max(1, Math.floor(wanted.length / 3))) + 1
   for (const name of names) {
     // Of two equally near names, the one that begins alike.
     const distance = editDistance(wanted, plain(name)) + (name[0] === given[0] ? 0 : 0.5)
-    if (distance < least) {
-      least = distance
+    if (distance < min) {
+      min = distance
       best = name
     }
   }
@@ -67,7 +67,7 @@ function nearSizes(given: string, names: Iterable<string>): string[] {
  * numbers only count as sizes: the nearest size comes first, not the nearest spelling.
  */
 export function nearNames(given: string, names: Iterable<string>, count = 3): string[] {
-  if (given.length > LONGEST_COMPARED) return []
+  if (given.length > MAX_COMPARED_LENGTH) return []
   const sizes = nearSizes(given, names)
   if (sizes.length > 0) return sizes.slice(0, count)
   const wanted = given.toLowerCase()

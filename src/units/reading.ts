@@ -16,11 +16,11 @@ export type Plain = 'ratio' | 'count' | 'strain'
 
 /** Numbers as text: digits with an optional sign, point and power of ten; nothing else (no blanks, no `Infinity`, no hexadecimal). */
 const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?$/
-const LONGEST_TEXT = 80
+const MAX_TEXT_LENGTH = 80
 
 /** The SI number of text: a number by the grammar of `NUMBER`, one blank and a unit of the row. NaN for any other text. */
 export function readText(row: KindRow, text: string): number {
-  if (text.length > LONGEST_TEXT) return Number.NaN
+  if (text.length > MAX_TEXT_LENGTH) return Number.NaN
   const blank = text.indexOf(' ')
   const number = text.slice(0, blank)
   if (blank < 0 || !NUMBER.test(number)) return Number.NaN
@@ -126,12 +126,12 @@ export function didYouMean(given: string, names: Iterable<string>, before = '; '
 }
 
 /** Longer lists are cut: nobody reads them. */
-const MOST_NAMES = 40
+const MAX_NAMES = 40
 const NAMES_SHOWN = 12
 
 /** What is accepted where one of some names is: the list, or its beginning, and the near name. */
 export function oneOfNames(names: readonly string[], given: unknown): string {
-  const list = names.length <= MOST_NAMES ? names.join(', ') : `${names.slice(0, NAMES_SHOWN).join(', ')}, … (${names.length} in all)`
+  const list = names.length <= MAX_NAMES ? names.join(', ') : `${names.slice(0, NAMES_SHOWN).join(', ')}, … (${names.length} in all)`
   return `must be one of ${list}${typeof given === 'string' ? didYouMean(given, names) : ''}`
 }
 
@@ -181,7 +181,7 @@ const WRONG_SIGNS: readonly (readonly [RegExp, string])[] = [
 ]
 
 function textHint(kind: Kind, given: string): string {
-  if (given.length > LONGEST_TEXT) return `: text of ${given.length} characters is too long`
+  if (given.length > MAX_TEXT_LENGTH) return `: text of ${given.length} characters is too long`
   if (given.trim() === '') return ': the text is empty'
   const [, number = '', unit = ''] = /^\s*([^\sa-zA-Z°µ%]*(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/.exec(given) ?? []
   if (unitNames(kind).includes(unit)) {

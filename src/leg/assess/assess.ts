@@ -83,8 +83,8 @@ function measurementFor(checks: readonly CheckResult[], calculation: LegCalculat
   const groups = new Map([...bands].map(([group, band]) => [group.key, { group, band }]))
   for (const { id, joint } of checks) {
     const key = joint === undefined ? id : `${id} ${joint}`
-    const one = groups.get(key)
-    const found = one && bestMeasurement(key, one.band, rangesOver(calculation, one.group, one.band.moves))
+    const group = groups.get(key)
+    const found = group && bestMeasurement(key, group.band, rangesOver(calculation, group.group, group.band.moves))
     if (found !== undefined) return found
   }
   return undefined

@@ -79,13 +79,13 @@ function missingPart(calculation: LegCalculation, check: Check, joint: Joint): s
   return typeof part === 'string' ? part : undefined
 }
 /** Reasons that begin with as many words alike stand as one. */
-const ALIKE = 4
+const COMMON_WORDS = 4
 
 /** Reasons of several joints in one: what they begin with alike stands once. */
 function together([first = '', ...others]: readonly string[]): string {
   const words = first.split(' ')
   const differ = words.findIndex((word, i) => others.some((other) => other.split(' ')[i] !== word))
-  return [first, ...others.map((other) => (differ < ALIKE ? other : other.split(' ').slice(differ).join(' ')))].join(' and ')
+  return [first, ...others.map((other) => (differ < COMMON_WORDS ? other : other.split(' ').slice(differ).join(' ')))].join(' and ')
 }
 
 /** Checks of parts that no joint of a leg has, with the reason. */

@@ -2,7 +2,7 @@ import type { Cell, Ends, Reader, Scenarios, Uncertain } from '../run/index.js'
 import { type Comparison, reserveIn } from './compare.js'
 
 /** The reserve of a comparison; more than any where the check does not apply. */
-export const reserveAt = (reader: Reader, one: Comparison): number => reserveIn(reader, one) ?? Number.POSITIVE_INFINITY
+export const reserveAt = (reader: Reader, comparison: Comparison): number => reserveIn(reader, comparison) ?? Number.POSITIVE_INFINITY
 
 /** A change this small is rounding. */
 export const ROUNDING = 1e-9
@@ -35,17 +35,17 @@ export class Corners {
   /** Every comparison of each group at the corner that is unfavourable for it. */
   ofEach(groups: readonly { readonly comparisons: readonly Comparison[] }[], effects: readonly (readonly Effect[])[]): number[][] {
     return groups.map(({ comparisons }, i) =>
-      comparisons.map((one, index) => this.least([one], cornerOf(effects[i] as readonly Effect[], index))),
+      comparisons.map((comparison, index) => this.least([comparison], cornerOf(effects[i] as readonly Effect[], index))),
     )
   }
 
   least(comparisons: readonly Comparison[], ends: Ends): number {
     const reader = this.#scenarios.at(ends)
-    return Math.min(...comparisons.map((one) => reserveAt(reader, one)))
+    return Math.min(...comparisons.map((comparison) => reserveAt(reader, comparison)))
   }
 
   /** From a corner, leaf by leaf to its other end while that lowers the reserve. */
-  walk(one: Comparison, leaves: readonly Uncertain[], from: Ends, reserve: number): number {
+  walk(comparison: Comparison, leaves: readonly Uncertain[], from: Ends, reserve: number): number {
     let [best, at, better] = [reserve, new Map(from), true]
     for (let round = 0; better && round < 3; round++) {
       better = false
@@ -53,7 +53,7 @@ export class Corners {
         for (const end of ['low', 'high'] as const) {
           if (at.get(cell) === end) continue
           const tried = new Map(at).set(cell, end)
-          const found = this.least([one], tried)
+          const found = this.least([comparison], tried)
           if (found >= best - ROUNDING) continue
           best = found
           at = tried

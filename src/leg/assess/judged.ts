@@ -38,29 +38,29 @@ export function differing(comparisons: readonly Comparison[]): Comparison[] {
 
 /** The least reserve of some comparisons; absent where none applies. */
 export function leastOf(calculation: LegCalculation, group: readonly Judged[]): number | undefined {
-  let least: number | undefined
-  for (const one of group) {
-    const found = judge(calculation, one)
-    if (found !== undefined && (least === undefined || found < least)) least = found
+  let min: number | undefined
+  for (const judged of group) {
+    const found = judge(calculation, judged)
+    if (found !== undefined && (min === undefined || found < min)) min = found
   }
-  return least
+  return min
 }
 
 /** The reserve of a comparison, found again only where one of its sides has changed. The calculation holds no change that has not spread. */
-export function judge(calculation: LegCalculation, one: Judged): number | undefined {
-  const { demand, capacity, unless } = one
+export function judge(calculation: LegCalculation, judged: Judged): number | undefined {
+  const { demand, capacity, unless } = judged
   if (
     demand.state === KNOWN &&
     capacity.state === KNOWN &&
     (unless === undefined || unless.state === KNOWN) &&
-    demand.value === one.required &&
-    capacity.value === one.borne &&
-    unless?.value === one.why
+    demand.value === judged.required &&
+    capacity.value === judged.borne &&
+    unless?.value === judged.why
   )
-    return one.reserve
-  one.reserve = reserveIn(calculation, one.comparison)
-  one.required = demand.value
-  one.borne = capacity.value
-  one.why = unless?.value
-  return one.reserve
+    return judged.reserve
+  judged.reserve = reserveIn(calculation, judged.comparison)
+  judged.required = demand.value
+  judged.borne = capacity.value
+  judged.why = unless?.value
+  return judged.reserve
 }

@@ -43,13 +43,13 @@ export class QuickLeg {
 
   #anew(x: LegNumbers): void {
     this.#calculation = calculationOf(x)
-    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((one) => new Judged(one))
+    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((comparison) => new Judged(comparison))
     this.#byKey.clear()
-    for (const one of this.#judged) {
-      const key = keyOf(one.comparison)
+    for (const judged of this.#judged) {
+      const key = keyOf(judged.comparison)
       const group = this.#byKey.get(key)
-      if (group === undefined) this.#byKey.set(key, [one])
-      else group.push(one)
+      if (group === undefined) this.#byKey.set(key, [judged])
+      else group.push(judged)
     }
   }
 
@@ -57,20 +57,20 @@ export class QuickLeg {
   governing(x: LegNumbers): QuickVerdict {
     const calculation = this.load(x)
     const general = x.usage.requiredReserve
-    let least: Comparison | undefined
+    let weakest: Comparison | undefined
     let margin = Number.POSITIVE_INFINITY
     let reserve = Number.POSITIVE_INFINITY
-    for (const one of this.#judged) {
-      const found = judge(calculation, one)
+    for (const judged of this.#judged) {
+      const found = judge(calculation, judged)
       if (found === undefined) continue
-      const over = found / requiredOf(one.comparison, general)
+      const over = found / requiredOf(judged.comparison, general)
       if (over >= margin) continue
       margin = over
       reserve = found
-      least = one.comparison
+      weakest = judged.comparison
     }
-    if (least === undefined) refuse('governingReserve', 'cases', this.#cases, 'must include a load case that a check applies to')
-    return { reserve, margin, id: least.check.id, joint: least.joint, case: least.id }
+    if (weakest === undefined) refuse('governingReserve', 'cases', this.#cases, 'must include a load case that a check applies to')
+    return { reserve, margin, id: weakest.check.id, joint: weakest.joint, case: weakest.id }
   }
 
   /** Checks of a leg that are compared in some load case, as `id joint`. */
@@ -114,13 +114,13 @@ export class QuickLeg {
     const calculation = this.load(x)
     const group = this.#byKey.get(key) ?? []
     let found: true | undefined
-    for (const [i, one] of group.entries()) {
-      const reserve = judge(calculation, one)
+    for (const [i, judged] of group.entries()) {
+      const reserve = judge(calculation, judged)
       if (reserve === undefined) continue
       found = true
       if (reserve >= required) continue
       group.splice(i, 1)
-      group.unshift(one)
+      group.unshift(judged)
       return false
     }
     return found

@@ -11,16 +11,16 @@ export interface Recorded {
   readonly checks: readonly CheckFindings[]
 }
 
-const KEPT = new WeakMap<Assessment, Recorded>()
+const RECORDED = new WeakMap<Assessment, Recorded>()
 
 /** Keeps the recorded calculation beside an assessment, which is plain data. */
 export const keepRecorded = (assessment: Assessment, recorded: Recorded): void => {
-  KEPT.set(assessment, recorded)
+  RECORDED.set(assessment, recorded)
 }
 
 /** The recorded calculation of an assessment; a copy of an assessment is calculated again. */
 export const recordedOf = (assessment: Assessment): Recorded =>
-  KEPT.get(assessment) ??
+  RECORDED.get(assessment) ??
   findingsOf(
     legNumbers(assessment.leg),
     assessment.cases.map(({ id }) => id),

@@ -75,7 +75,7 @@ export function checkResult(
         ...steps.flatMap(({ title, notes }) => notes.map((note) => `${title} is outside its validity: valid for ${note}`)),
       ]),
     ],
-    otherCases: others.map((one) => ({ case: one.comparison.id, reserve: one.reserve })),
+    otherCases: others.map((other) => ({ case: other.comparison.id, reserve: other.reserve })),
     reliesOn,
     restsOn: restsOn(comparison.demand, comparison.capacity, moves),
   }

@@ -16,22 +16,22 @@ export const unitSigns = (text: string): string =>
     .replaceAll(/(?<=mm|m)\^4/g, '⁴')
 
 /** Of two amounts in one unit, the larger is less than so many times the smaller. */
-const MOST_APART = 1e4
+const MAX_RATIO = 1e4
 /** Numbers from here on have more than four digits before their point. */
-const MOST_WHOLE = 1e4
+const MAX_WHOLE = 1e4
 /** A thousand of these are one of the next unit, in which a builder reads them. */
-const SMALL = /^(?:[uµ][mAVWJs]|m[AVWJs]|N mm)$/
+const SMALL_UNIT = /^(?:[uµ][mAVWJs]|m[AVWJs]|N mm)$/
 const THOUSAND = 1e3
 
 /** Demand and capacity as text in one unit: that of the smaller one, or of the larger one where the larger would have more than four digits before its point, or a thousand of a small unit. */
 export function amountTexts(demand: Quantity, capacity: Quantity): readonly [demand: string, capacity: string] {
   const both = [demand, capacity] as const
   const [large, small] = demand.si >= capacity.si ? both : ([capacity, demand] as const)
-  const [own, other] = [small, large].map((one) => /^-?[\d.]+(?:e-?\d+)? (.+)$/.exec(String(one))?.[1])
-  const unit = own !== undefined && large.in(own as never) < (SMALL.test(own) ? THOUSAND : MOST_WHOLE) ? own : other
-  const together = unit !== undefined && small.si > 0 && large.si < MOST_APART * small.si
-  const [d, c] = both.map((one) =>
-    Number.isNaN(one.si) ? 'not a number' : unitSigns(together ? `${significant(one.in(unit as never), 4)} ${unit}` : String(one)),
+  const [own, other] = [small, large].map((text) => /^-?[\d.]+(?:e-?\d+)? (.+)$/.exec(String(text))?.[1])
+  const unit = own !== undefined && large.in(own as never) < (SMALL_UNIT.test(own) ? THOUSAND : MAX_WHOLE) ? own : other
+  const together = unit !== undefined && small.si > 0 && large.si < MAX_RATIO * small.si
+  const [d, c] = both.map((text) =>
+    Number.isNaN(text.si) ? 'not a number' : unitSigns(together ? `${significant(text.in(unit as never), 4)} ${unit}` : String(text)),
   ) as [string, string]
   return [d, c]
 }

@@ -86,7 +86,7 @@ export function rangesOver(calculation: LegCalculation, { comparisons, reserve }
 /** How each leaf alone moves the comparisons of each group that it reaches. */
 function effectsOf(calculation: LegCalculation, scenarios: Scenarios, leaves: readonly Uncertain[], groups: readonly Group[]): Effect[][] {
   const all = groups.flatMap(({ comparisons }) => comparisons)
-  const typical = Float64Array.from(all, (one) => reserveAt(calculation, one))
+  const typical = Float64Array.from(all, (comparison) => reserveAt(calculation, comparison))
   const touched = touchedBy(scenarios, leaves, all)
   // One table for all, since a list for each leaf and group would be thousands.
   const reserves = new Float64Array(2 * leaves.length * all.length)
@@ -130,23 +130,23 @@ function worstEndOf(corners: Corners, { comparisons, reserve }: Group, effects: 
     })
     .filter(({ low, high }) => differs(reserve, low) || differs(reserve, high))
   const index = atCorner.indexOf(leastOf(atCorner, 0, atCorner.length))
-  const one = comparisons[index] as Comparison
+  const comparison = comparisons[index] as Comparison
   const from = Math.min(atCorner[index] as number, reserve)
   const unfavourable = cornerOf(effects, index)
   const worst = corners.walk(
-    one,
+    comparison,
     effects.filter(({ cell }) => unfavourable.has(cell)),
     unfavourable,
     from,
   )
   const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
-  return { worst, moves, monotone: oneWay && !differs(from, worst) && one.check.twoWay === undefined }
+  return { worst, moves, monotone: oneWay && !differs(from, worst) && comparison.check.twoWay === undefined }
 }
 
 function leastOf(numbers: ArrayLike<number>, from: number, to: number): number {
-  let least = Number.POSITIVE_INFINITY
-  for (let i = from; i < to; i++) least = Math.min(least, numbers[i] as number)
-  return least
+  let min = Number.POSITIVE_INFINITY
+  for (let i = from; i < to; i++) min = Math.min(min, numbers[i] as number)
+  return min
 }
 
 const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)

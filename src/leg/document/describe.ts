@@ -79,14 +79,15 @@ const eachOnce = (issues: readonly Issue[]): Issue[] => [
 const keptDefaults = (earlier: unknown): LegDefault[] =>
   Array.isArray(earlier)
     ? earlier.filter(
-        (one): one is LegDefault => typeof one?.path === 'string' && typeof one?.value === 'string' && typeof one?.why?.where === 'string',
+        (entry): entry is LegDefault =>
+          typeof entry?.path === 'string' && typeof entry?.value === 'string' && typeof entry?.why?.where === 'string',
       )
     : []
 
 type Found = Issue & { readonly means?: string }
 
 /** Unknown fields of one section that are listed one by one. */
-const MOST_UNKNOWN = 19
+const MAX_UNKNOWN = 19
 
 /** One issue of the schema as the library's own: path, what was given, what is accepted. */
 function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
@@ -98,9 +99,9 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
   const { leaf, names } = placeAt(documentFields, document, issue.path)
   const issueOf = (accepts: string): Found[] => [{ path: path === '' ? 'specification' : path, given: show(given), accepts }]
   if (issue.code === 'unrecognized_keys') {
-    const more = issue.keys.length - MOST_UNKNOWN
+    const more = issue.keys.length - MAX_UNKNOWN
     const tail = { path: path === '' ? 'specification' : path, given: `a section with ${more} more unknown fields`, accepts: 'remove them' }
-    return [...issue.keys.slice(0, MOST_UNKNOWN).map((key) => surplus(path, key, given, names ?? [])), ...(more > 0 ? [tail] : [])]
+    return [...issue.keys.slice(0, MAX_UNKNOWN).map((key) => surplus(path, key, given, names ?? [])), ...(more > 0 ? [tail] : [])]
   }
   if (issue.code === 'custom') return issueOf(given === undefined && leaf !== undefined ? acceptedBy(leaf) : issue.message)
   if (issue.code === 'invalid_union') return issueOf(`must be one of ${variantNames(issue).join(', ')}`)
@@ -126,7 +127,7 @@ function withoutDuplicates(issues: readonly Found[]): Issue[] {
 }
 
 /** Names of the trade for fields that have another one here. */
-const KNOWN_AS: Readonly<Record<string, string>> = {
+const TRADE_NAMES: Readonly<Record<string, string>> = {
   kv: 'speedConstant',
   weight: 'mass',
   resistance: 'terminalResistance',
@@ -137,7 +138,7 @@ const KNOWN_AS: Readonly<Record<string, string>> = {
 
 function surplus(path: string, key: string, section: unknown, names: readonly string[]): Found {
   const given = (section as Record<string, unknown>)[key]
-  const known = KNOWN_AS[key.toLowerCase()]
+  const known = TRADE_NAMES[key.toLowerCase()]
   const near = known !== undefined && names.includes(known) ? known : nearName(key, names)
   const hint = near === undefined ? '' : `, did you mean ${near}?`
   const prefix = path === '' ? '' : `${path}.`

@@ -13,13 +13,13 @@ function legHtml(leg: Leg): string {
   const open = leg.defaults.map(({ path, value }) => `<li><code>${escaped(path)}</code>: ${escaped(value)}</li>`).join('')
   return [
     `<p><strong>${escaped(leg.name)}</strong>. ${escaped(leg.remark ?? '')}</p>`,
-    table(SHOWN.flatMap((section) => rowsOf(kindWords(section), (leg as Readonly<Record<string, unknown>>)[section]))),
+    table(SHOWN_SECTIONS.flatMap((section) => rowsOf(kindWords(section), (leg as Readonly<Record<string, unknown>>)[section]))),
     `<details><summary>${openText(leg)}</summary><ul>${open}</ul></details>`,
   ].join('\n')
 }
 
 /** Sections by which legs differ. Plates, bolts and the rest are in the document. */
-const SHOWN = ['robot', 'joints', 'links', 'motors', 'cords', 'foot', 'supply'] as const
+const SHOWN_SECTIONS = ['robot', 'joints', 'links', 'motors', 'cords', 'foot', 'supply'] as const
 
 const openText = ({ defaults }: Leg) => `${defaults.length} values left open and filled in`
 

@@ -29,35 +29,35 @@ const name = (leg: Named, joint: string, field: string): string | undefined => {
   const found = leg.joints?.[joint]?.[field]
   return typeof found === 'string' ? found : undefined
 }
-const isName = (one: unknown): one is string => typeof one === 'string'
+const isName = (x: unknown): x is string => typeof x === 'string'
 /** The things that hip and knee name in a field, below a section. */
 const named =
   (section: string, field: string, rest = ''): Places =>
   (leg) =>
-    [...new Set(JOINTS.map((joint) => name(leg, joint, field)))].filter(isName).map((one) => ({ path: `${section}.${one}${rest}` }))
+    [...new Set(JOINTS.map((joint) => name(leg, joint, field)))].filter(isName).map((id) => ({ path: `${section}.${id}${rest}` }))
 const ofJoint =
   (joint: string, section: string, field: string, rest = ''): Places =>
   (leg) =>
-    [name(leg, joint, field)].filter(isName).map((one) => ({ path: `${section}.${one}${rest}` }))
+    [name(leg, joint, field)].filter(isName).map((id) => ({ path: `${section}.${id}${rest}` }))
 const plateBolts =
   (rest = ''): Places =>
   (leg) =>
-    [leg.plates?.[name(leg, 'hip', 'plate') ?? '']?.bolts].filter(isName).map((one) => ({ path: `bolts.${one}${rest}` }))
+    [leg.plates?.[name(leg, 'hip', 'plate') ?? '']?.bolts].filter(isName).map((id) => ({ path: `bolts.${id}${rest}` }))
 const hipBearings =
   (rest: string): Places =>
   (leg) =>
-    [leg.shafts?.[name(leg, 'hip', 'shaft') ?? '']?.bearings].filter(isName).map((one) => ({ path: `bearings.${one}${rest}` }))
+    [leg.shafts?.[name(leg, 'hip', 'shaft') ?? '']?.bearings].filter(isName).map((id) => ({ path: `bearings.${id}${rest}` }))
 const ends: Places = (leg) =>
   [...new Set(JOINTS.map((joint) => (leg.joints?.[joint]?.drive as { end?: unknown } | undefined)?.end))]
     .filter(isName)
-    .map((one) => ({ path: `ends.${one}` }))
+    .map((id) => ({ path: `ends.${id}` }))
 
 const EVENTS = 'loadCases.events'
 const AIRS = 'loadCases.airs'
 const AGES = 'loadCases.ages'
 
 /** Paths of version 3 and where they are now. Names below a path stay the same. */
-const EARLIER: readonly (readonly [old: string, now: Places])[] = [
+const EARLIER_PATHS: readonly (readonly [old: string, now: Places])[] = [
   ...JOINTS.flatMap((joint): [string, Places][] => [
     [`drives.${joint}.pinion.wraps`, at(`joints.${joint}.drive.pinion.turns`)],
     [`drives.${joint}`, at(`joints.${joint}.drive`)],
@@ -145,7 +145,7 @@ export const valueAt = (data: unknown, path: string): unknown =>
 
 /** Where a path of version 3 leads to in a leg; nothing for a path that is no such path, or whose section the leg itself has. */
 export function newPlaces(leg: object, path: string): readonly NewPlace[] | undefined {
-  const found = EARLIER.find(([old]) => isUnder(path, old))
+  const found = EARLIER_PATHS.find(([old]) => isUnder(path, old))
   if (found === undefined) return undefined
   const [old, now] = found
   if (valueAt(leg, old) !== undefined) return undefined
@@ -154,7 +154,7 @@ export function newPlaces(leg: object, path: string): readonly NewPlace[] | unde
 
 /** Every path of version 3 with the places it leads to in a leg, sections before the fields in them. */
 export const earlierPlaces = (leg: object): readonly (readonly [old: string, now: readonly NewPlace[]])[] =>
-  EARLIER.filter(([old]) => valueAt(leg, old) === undefined)
+  EARLIER_PATHS.filter(([old]) => valueAt(leg, old) === undefined)
     .map(([old, now]) => [old, now(leg as Named)] as const)
     .filter(([, now]) => now.length > 0)
     .toReversed()
@@ -182,8 +182,8 @@ const MIGRATED: Named = {
 
 /** The path that a field of a migrated document had in version 3; the path itself where it has not moved. */
 export function earlierPath(path: string): string {
-  for (const [old, now] of EARLIER) {
-    const place = now(MIGRATED).find((one) => isUnder(path, one.path))
+  for (const [old, now] of EARLIER_PATHS) {
+    const place = now(MIGRATED).find((place) => isUnder(path, place.path))
     if (place !== undefined) return old + path.slice(place.path.length)
   }
   if (path === 'bearings.hip') return 'bearings'

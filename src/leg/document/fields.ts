@@ -19,7 +19,7 @@ import type { DataFields, Fields, GivenFields } from '../schema/index.js'
 /** The version of the document's layout that this library writes; older ones are brought up to it. */
 export const DOCUMENT_VERSION = 4
 
-const USUAL = 'usual for a small walking robot'
+const USUAL_VALUE = 'usual for a small walking robot'
 
 /** Every field of the document of one leg. */
 export const documentFields = {
@@ -70,7 +70,7 @@ export const documentFields = {
   /** Air, weather and surroundings. */
   environment: { section: environment, default: {} },
   /** Gaits, by name. */
-  gaits: { dictionary: { section: gait }, default: {}, library: GAITS, because: USUAL },
+  gaits: { dictionary: { section: gait }, default: {}, library: GAITS, because: USUAL_VALUE },
   /** How much and how long the robot works. */
   usage: { section: usage, default: {} },
   /** Load cases of the leg: events, in which air, at which age. */
@@ -81,7 +81,7 @@ export const documentFields = {
       /** Ages of prints and pretension, by name. */
       ages: { dictionary: { section: age }, default: {}, library: AGES, because: 'a season of field work and a year on the shelf' },
       /** Events, by name. */
-      events: { dictionary: event, default: {}, library: EVENTS, because: USUAL },
+      events: { dictionary: event, default: {}, library: EVENTS, because: USUAL_VALUE },
       /** Which events are met in which airs at which ages. Default: each event where it is worst for heat, for cord, and as built. */
       combine: { list: { section: combination }, most: 40, optional: true },
     },

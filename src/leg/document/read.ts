@@ -3,10 +3,10 @@ import { InputError, type Issue, issue, show } from '../../units/index.js'
 import { decimalCommas, placeText, slipOfText } from './slips-of-text.js'
 
 /** A leg's specification is some kilobytes; a text much longer is something else. */
-const LONGEST_TEXT = 100_000
-const DEEPEST = 12
-const MOST_VALUES = 20_000
-const MOST_ALIASES = 50
+const MAX_TEXT_LENGTH = 100_000
+const MAX_DEPTH = 12
+const MAX_VALUES = 20_000
+const MAX_ALIASES = 50
 
 /** Line and column of a field, where the specification was text. */
 type Place = Pick<Issue, 'line' | 'column'>
@@ -56,8 +56,8 @@ function parsed(where: string, text: string): { data: unknown; placeOf: Read['pl
     throw new InputError(where, [{ path: 'text', given, accepts }])
   }
   if (text.trim() === '') fail('an empty text', 'must be the specification of a leg as JSON or YAML')
-  if (text.length > LONGEST_TEXT)
-    fail(`${text.length} characters`, `must be at most ${LONGEST_TEXT} characters; a specification has a few thousand`)
+  if (text.length > MAX_TEXT_LENGTH)
+    fail(`${text.length} characters`, `must be at most ${MAX_TEXT_LENGTH} characters; a specification has a few thousand`)
   const slip = slipOfText(text)
   if (slip !== undefined) throw new InputError(where, [slip])
   const lines = new LineCounter()
@@ -69,11 +69,11 @@ function parsed(where: string, text: string): { data: unknown; placeOf: Read['pl
     accepts: plainly(firstLine(message)),
   }))
   const issues = unreadable.length > 0 ? unreadable : [...repeatedKeys(document, lines), ...decimalCommas(document, lines, text)]
-  if (issues.length > 0) throw new InputError(where, issues.slice(0, MOST_MISTAKES))
+  if (issues.length > 0) throw new InputError(where, issues.slice(0, MAX_MISTAKES))
   try {
-    return { data: document.toJS({ maxAliasCount: MOST_ALIASES }), placeOf: (path) => placeIn(document, lines, path) }
+    return { data: document.toJS({ maxAliasCount: MAX_ALIASES }), placeOf: (path) => placeIn(document, lines, path) }
   } catch (error) {
-    return fail('a text with aliases', `may not use more than ${MOST_ALIASES} aliases (${firstLine((error as Error).message)})`)
+    return fail('a text with aliases', `may not use more than ${MAX_ALIASES} aliases (${firstLine((error as Error).message)})`)
   }
 }
 
@@ -95,7 +95,7 @@ function placeIn(document: Document, lines: LineCounter, path: string): Place {
 }
 
 /** Mistakes of a text that are listed at once. */
-const MOST_MISTAKES = 10
+const MAX_MISTAKES = 10
 
 function repeatedKeys(document: Document, lines: LineCounter): Issue[] {
   const issues: Issue[] = []
@@ -139,7 +139,7 @@ const plainly = (message: string) =>
 const firstLine = (text: string) => (text.split('\n')[0] as string).replace(/ at line \d+, column \d+:?$/, '')
 
 /** Keys that would reach into an object's prototype instead of naming a field. */
-const REACHING = new Set(['__proto__', 'constructor', 'prototype'])
+const PROTOTYPE_KEYS = new Set(['__proto__', 'constructor', 'prototype'])
 
 function inspect(value: object, path: string, depth: number, size: { count: number }, above: Set<object>, issues: Issue[]): void {
   if (isQuantity(value)) return
@@ -148,21 +148,21 @@ function inspect(value: object, path: string, depth: number, size: { count: numb
     issues.push({ path: here, given: 'an object that contains itself', accepts: 'must be a tree of plain data' })
     return
   }
-  if (depth > DEEPEST) {
-    issues.push({ path: here, given: `nested more than ${DEEPEST} deep`, accepts: 'a specification is at most that deep' })
+  if (depth > MAX_DEPTH) {
+    issues.push({ path: here, given: `nested more than ${MAX_DEPTH} deep`, accepts: 'a specification is at most that deep' })
     return
   }
   above.add(value)
   // Own names only, the hidden ones included: `__proto__` may have been defined on purpose.
   for (const name of Object.getOwnPropertyNames(value)) {
     if (Array.isArray(value) && name === 'length') continue
-    if (++size.count > MOST_VALUES) {
-      if (size.count === MOST_VALUES + 1)
-        issues.push({ path: here, given: `more than ${MOST_VALUES} values`, accepts: 'a specification has a few hundred' })
+    if (++size.count > MAX_VALUES) {
+      if (size.count === MAX_VALUES + 1)
+        issues.push({ path: here, given: `more than ${MAX_VALUES} values`, accepts: 'a specification has a few hundred' })
       break
     }
     const at = Array.isArray(value) ? `${path}[${name}]` : path === '' ? name : `${path}.${name}`
-    if (REACHING.has(name)) {
+    if (PROTOTYPE_KEYS.has(name)) {
       issues.push({ path: at, given: 'a reserved name', accepts: `remove it; ${name} cannot be the name of a field` })
       continue
     }

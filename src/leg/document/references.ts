@@ -4,7 +4,7 @@ import { meant, referencesOf, type Section } from '../schema/index.js'
 import { documentFields } from './fields.js'
 
 /** Sections whose things are of no use unless something names them. */
-const NAMED: readonly Section[] = [
+const NAMED_SECTIONS: readonly Section[] = [
   'motors',
   'controllers',
   'plates',
@@ -31,7 +31,7 @@ export function referenceIssues(data: Readonly<Record<string, unknown>>): Issue[
         : `must be one of the names under ${to}: ${[...also, ...own].join(', ') || 'none is given'}${meant(name, own)}`
     return accepts === undefined ? [] : [issue(path, name, accepts)]
   })
-  const idle = NAMED.flatMap((section) => {
+  const idle = NAMED_SECTIONS.flatMap((section) => {
     const used = new Set(references.filter(({ to }) => to === section).map(({ name }) => name))
     const own = namesOf(data, section)
     return own
@@ -40,7 +40,7 @@ export function referenceIssues(data: Readonly<Record<string, unknown>>): Issue[
         // What is misspelt where it is used is missing there, and idle here: the other message names what was meant.
         const near = meant(
           name,
-          [...used].filter((one) => !own.includes(one)),
+          [...used].filter((name) => !own.includes(name)),
         )
         return { path: `${section}.${name}`, given: 'used by nothing', accepts: `must be named by a part that uses it, or removed${near}` }
       })

@@ -34,12 +34,12 @@ function armRules(path: string, end: Arm, pinName: string | undefined, pin: Pin 
   else if (end.bearingIn === 'rod') report(`${path}.bearing`, undefined, `is needed because ${path}.bearingIn is rod`)
   const inArm = end.bearing !== undefined && end.bearingIn === 'arm'
   if (end.cheeks !== 1 || inArm || pin?.cheekThickness === undefined || pin.lugThickness === undefined) return
-  const least = (pin.cheekThickness.si + pin.lugThickness.si) / 2
-  if (end.offset !== undefined && end.offset.si < least)
+  const min = (pin.cheekThickness.si + pin.lugThickness.si) / 2
+  if (end.offset !== undefined && end.offset.si < min)
     report(
       `${path}.offset`,
       end.offset,
-      `must be at least ${millimetres(least)}, half the cheek and half the eye of pins.${pinName}: they overlap`,
+      `must be at least ${millimetres(min)}, half the cheek and half the eye of pins.${pinName}: they overlap`,
     )
 }
 

@@ -14,7 +14,7 @@ interface BeltPulleys {
 export function beltOverlap(data: PartlyLeg, { belt: name, teeth: [one, other], centreDistance, path }: BeltPulleys, report: Report): void {
   const belt = name === undefined ? undefined : data.belts?.[name]
   if (belt?.pitch === undefined || one === undefined || other === undefined || centreDistance === undefined) return
-  const least = (belt.pitch.si * (one + other)) / (2 * Math.PI)
-  if (centreDistance.si <= least)
-    report(path, centreDistance, `must be above ${millimetres(least)}, the pitch radii of both pulleys; they overlap`)
+  const min = (belt.pitch.si * (one + other)) / (2 * Math.PI)
+  if (centreDistance.si <= min)
+    report(path, centreDistance, `must be above ${millimetres(min)}, the pitch radii of both pulleys; they overlap`)
 }

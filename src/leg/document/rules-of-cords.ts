@@ -57,12 +57,12 @@ function radiusRules(
       `${millimetres(drum)} centre-line radius`,
       `must be larger than the pinion (${millimetres(pinion)}): the drive reduces`,
     )
-  const least = pinion + drum + (cord?.si ?? 0)
-  if (drive.centreDistance !== undefined && drive.centreDistance.si <= least)
+  const min = pinion + drum + (cord?.si ?? 0)
+  if (drive.centreDistance !== undefined && drive.centreDistance.si <= min)
     report(
       drive.axesPath,
       drive.centreDistance,
-      `must be above ${millimetres(least)}, the radii of ${names.pinion} and ${names.drum} and the cord between them; the pulleys overlap`,
+      `must be above ${millimetres(min)}, the radii of ${names.pinion} and ${names.drum} and the cord between them; the pulleys overlap`,
     )
   const [bore, groove] = [drive.drum?.bore, drive.drum?.grooveDiameter]
   if (notAbove(groove, bore)) report(`${path}.${names.drum}.bore`, bore, `must be smaller than the groove diameter (${groove})`)

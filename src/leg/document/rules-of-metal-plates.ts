@@ -2,7 +2,7 @@ import { isRecord } from '../../formula/index.js'
 import { materialOf } from '../schema/tables.js'
 import { entriesOf, type PartlyLeg, type Report } from './partly.js'
 
-const NEEDED = 'about 0.09 for bare aluminium sheet, 0.8 anodised, 0.9 painted'
+const EMISSIVITY_HINT = 'about 0.09 for bare aluminium sheet, 0.8 anodised, 0.9 painted'
 
 /**
  * Metal that cools a motor must give its emissivity: bare aluminium radiates a tenth of what a print does, anodised or painted nearly as much, and nobody
@@ -18,9 +18,9 @@ export function metalPlateRules({ plates, materials }: PartlyLeg, report: Report
     if (!isRecord(own)) continue
     if (sink !== undefined) {
       if (leaves(own.sink, `${path}.sink`) && isMetal(sink.material, materials))
-        report(`${path}.sink.emissivity`, undefined, `is needed because the sink is of metal: ${NEEDED}`)
+        report(`${path}.sink.emissivity`, undefined, `is needed because the sink is of metal: ${EMISSIVITY_HINT}`)
     } else if (leaves(own, path) && isMetal(material, materials))
-      report(`${path}.emissivity`, undefined, `is needed because the plate is of metal without a sink: ${NEEDED}`)
+      report(`${path}.emissivity`, undefined, `is needed because the plate is of metal without a sink: ${EMISSIVITY_HINT}`)
   }
 }
 

@@ -47,7 +47,7 @@ function linkRules({ links, robot }: PartlyLeg, report: Report): void {
 /** A robot weighs more than what balances its legs. */
 function counterweightRules({ links, robot }: PartlyLeg, report: Report): void {
   const weights = (['upper', 'lower'] as const).map((name) => links?.[name]?.counterweight?.mass?.si ?? 0)
-  const all = (robot?.legs ?? 0) * weights.reduce((sum, one) => sum + one, 0)
+  const all = (robot?.legs ?? 0) * weights.reduce((sum, weight) => sum + weight, 0)
   if (robot?.mass !== undefined && all >= robot.mass.si)
     report('robot.mass', robot.mass, `must be more than the counterweights of all legs (${new Quantity(all, 'mass')}), which it includes`)
 }

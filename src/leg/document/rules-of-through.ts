@@ -5,7 +5,7 @@ import { centreLine, cordRules } from './rules-of-cords.js'
 
 type Through = NonNullable<NonNullable<NonNullable<PartlyLeg['joints']>['knee']>['through']>
 type Kind<K> = Extract<Through, { readonly kind?: K | undefined }>
-const PATH = 'joints.knee.through'
+const THROUGH_PATH = 'joints.knee.through'
 
 /** Travel of a joint between its limits. */
 export function jointTravel(data: PartlyLeg, joint: 'sidewaysHip' | 'hip' | 'knee'): number | undefined {
@@ -39,7 +39,7 @@ export function throughRules(data: PartlyLeg, report: Report): void {
       'must be body: joints.knee.through drives the knee from a drum on the hip axis',
     )
   if (through === undefined && plate?.mountedOn === 'body' && knee?.drive?.kind !== 'held')
-    report(PATH, undefined, `is needed because the knee's motor sits on the body (plates.${knee?.plate}.mountedOn)`)
+    report(THROUGH_PATH, undefined, `is needed because the knee's motor sits on the body (plates.${knee?.plate}.mountedOn)`)
   if (through?.kind === 'rod') rodRules(data, through as Kind<'rod'>, report)
   const centreDistance = data.links?.upper?.length
   if (through?.kind === 'belt') {
@@ -49,7 +49,7 @@ export function throughRules(data: PartlyLeg, report: Report): void {
   if (through?.kind === 'cord') {
     const { hipDrum: pinion, kneeDrum: drum, cord, ends, end } = through as Kind<'cord'>
     const pulleys = { pinion, drum, cord, ends, end, centreDistance, names: { pinion: 'hipDrum', drum: 'kneeDrum' }, reduces: false }
-    cordRules(data, { ...pulleys, path: PATH, axesPath: 'links.upper.length', travel: jointTravel(data, 'knee') }, report)
+    cordRules(data, { ...pulleys, path: THROUGH_PATH, axesPath: 'links.upper.length', travel: jointTravel(data, 'knee') }, report)
   }
 }
 
@@ -62,7 +62,7 @@ function rodRules(data: PartlyLeg, through: Kind<'rod'>, report: Report): void {
   const longest = Math.max(crank.si, rocker.si, rod.si, link.si)
   if (2 * longest >= crank.si + rocker.si + rod.si + link.si)
     report(
-      `${PATH}.rod`,
+      `${THROUGH_PATH}.rod`,
       rod,
       `must close with crank, rocker and upper link: the longest of the four (${millimetres(longest)}) must be shorter than the others together`,
     )
@@ -79,10 +79,10 @@ function rodRules(data: PartlyLeg, through: Kind<'rod'>, report: Report): void {
     kneeHighest: highest.si,
   })
   const degrees = (x: number) => `${Number(((x * 180) / Math.PI).toPrecision(4))} deg`
-  if (state === 'apart') report(`${PATH}.rod`, rod, `must reach the rocker at every angle of the knee; at ${lowest} it does not`)
+  if (state === 'apart') report(`${THROUGH_PATH}.rod`, rod, `must reach the rocker at every angle of the knee; at ${lowest} it does not`)
   else if (margin === 0)
     report(
-      `${PATH}.rockerAngle`,
+      `${THROUGH_PATH}.rockerAngle`,
       through.rockerAngle,
       `must keep the knee away from dead points: at ${degrees(kneeAngle)} ${state === 'crankDeadPoint' ? 'crank' : 'rocker'} and rod are in line`,
     )

@@ -11,7 +11,7 @@ import { amount, answerOf, checked, length, resultLines, word } from './words.js
 const idsOf = (pivot: Pivot): readonly string[] =>
   pivotChecks.map(({ id }) => id).filter((id) => id.startsWith(pivot === 'hip' || pivot === 'knee' ? 'pinBearing.' : `${pivot}Bearing.`))
 
-const RETAINED = {
+const RETENTION_LABELS = {
   press: 'Its press fit alone holds the ring along the axis.',
   bond: 'Adhesive holds the rings along the axis.',
   cap: 'A shoulder and a cap hold the inner ring along the axis.',
@@ -30,7 +30,7 @@ export function bearingDrawing(facts: Facts, pivot: Pivot): Drawing | undefined 
     ...answerOf(name, facts.worst(ids, joint)),
   })
   figure.view(seatSection(s))
-  const held = `${RETAINED[s.retainedBy]} ${s.isInEye ? 'It sits in the eye of the rod, in line with it.' : ''}`.trim()
+  const held = `${RETENTION_LABELS[s.retainedBy]} ${s.isInEye ? 'It sits in the eye of the rod, in line with it.' : ''}`.trim()
   figure.text(`${held} Length of the housing as of the bearings; thin outlines are assumed.`)
   seatFit(figure, facts, pivot, s)
   figure.results(resultLines(facts, ids, joint))

@@ -12,7 +12,7 @@ import { amount, answerOf, checked, length, resultLines, word } from './words.js
 
 const STACK = ['stackBolt.separation', 'stackBolt.overload', 'stackBolt.slip']
 const MOTOR = ['motorBolt.slip', 'motorBolt.headPressure']
-const LONGEST = 60
+const MAX_LOAD_LENGTH = 60
 
 /** The bolts of the stack from the side: distances from the tipping edge, and the pull on each. */
 export function stackPatternDrawing(facts: Facts): Drawing | undefined {
@@ -32,7 +32,7 @@ export function stackPatternDrawing(facts: Facts): Drawing | undefined {
   })
   const rows = rowsOf(distances, found?.tensions ?? [])
   const strongest = Math.max(0, force ?? 0, ...rows.map(({ pull }) => pull))
-  const perUnit = strongest > 0 ? Math.max(strongest / LONGEST, roundBelow(strongest) / LONGEST) : 1
+  const perUnit = strongest > 0 ? Math.max(strongest / MAX_LOAD_LENGTH, roundBelow(strongest) / MAX_LOAD_LENGTH) : 1
   const top = Math.max(...distances)
   const view = new View('Bracket from the side, its tipping edge below', { height: 230 })
   view.area(rectangle(-Math.max(6, arm * 0.15), 0, 0, top * 1.15), { fill: 'tone', line: 'thin' })

@@ -36,7 +36,7 @@ export type Sizes = ReturnType<typeof boltSizes>
 export const threadName = ({ thread }: Sizes) => `M${plain(thread.diameter)}`
 
 /** Sum of some lengths. */
-export const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0)
+export const sum = (list: readonly number[]) => list.reduce((all, x) => all + x, 0)
 
 /** The section of a bolt through its axis. */
 export function boltSection(s: Sizes): View {

@@ -50,7 +50,7 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
     )
     const points = Array.from(cloud.speed, (speed, i): Point => [rpm(Math.abs(speed)), Math.abs(cloud.torque[i]!)])
     const thinned = points.filter((_, i) => i % 4 === 0)
-    const farthest = thinned.reduce((most, one) => (one[0] > most[0] ? one : most))
+    const farthest = thinned.reduce((best, point) => (point[0] > best[0] ? point : best))
     return [
       {
         points: thinned,

@@ -5,7 +5,7 @@ import { degrees } from './words.js'
 
 const BOTTOM = -Math.PI / 2
 /** Angle between the two anchors, drawn inside the drum. */
-const APART = 0.24
+const ANCHOR_SPACING = 0.24
 
 /** Drum and pinion along their axes, the drum below. */
 export function driveFront(s: DriveSizes): View {
@@ -18,8 +18,8 @@ export function driveFront(s: DriveSizes): View {
     .centre({ ...drum, radius: s.drum }, 1.04)
   if (s.behind !== undefined) view.circle({ ...pinion, radius: s.behind.diameter / 2 }, 'hidden')
   view.circle({ ...pinion, radius: s.pinionRim }, 'thick', 'tone').centre(pinion, 1.6)
-  const post = polar([0, 0], s.drum * 0.78, BOTTOM + APART)
-  const screw = polar([0, 0], s.drum * 0.78, BOTTOM - APART)
+  const post = polar([0, 0], s.drum * 0.78, BOTTOM + ANCHOR_SPACING)
+  const screw = polar([0, 0], s.drum * 0.78, BOTTOM - ANCHOR_SPACING)
   branch(view, s, drum, pinion, -1, post)
   branch(view, s, drum, pinion, 1, screw)
   view.circle({ centre: post, radius: s.post / 2 }, 'thick', 'solid')

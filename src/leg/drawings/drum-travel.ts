@@ -5,7 +5,7 @@ import { throughGeometry } from '../plans/through-geometry.js'
 import { capital, type Facts } from './facts.js'
 import { angle, degrees } from './words.js'
 
-const STEPS = 12
+const TRAVEL_STEPS = 12
 
 /** How far the drum on the hip axis that drives the knee turns: over the travel of the knee, with the hip at either end of its own. */
 export function drumTravel(figure: Figure, facts: Facts, turned: string): void {
@@ -15,8 +15,8 @@ export function drumTravel(figure: Figure, facts: Facts, turned: string): void {
   const hip = rangeOf(leg.x, 'hip')
   const { lowest, highest } = drumRange(leg, 'knee')
   const curve = (at: number): Point[] =>
-    Array.from({ length: STEPS + 1 }, (_, i) => {
-      const knee = geometry.lowest + (i / STEPS) * (geometry.highest - geometry.lowest)
+    Array.from({ length: TRAVEL_STEPS + 1 }, (_, i) => {
+      const knee = geometry.lowest + (i / TRAVEL_STEPS) * (geometry.highest - geometry.lowest)
       return [degrees(knee), degrees(geometry.drum(at, knee))]
     })
   figure.block(`${capital(turned)} on the hip axis over the travel of the knee`, (y) =>

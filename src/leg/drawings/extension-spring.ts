@@ -32,8 +32,8 @@ export function extensionFront(s: ExtensionSizes, joint: string): View {
     .label(high, at(travel[1]))
 }
 
-const ENDS = 5
-const ALL = 3 * ENDS
+const END_COILS = 5
+const MAX_COILS = 3 * END_COILS
 
 /** The unloaded spring from the side. */
 export function extensionSide(s: ExtensionSizes): View {
@@ -49,7 +49,7 @@ export function extensionSide(s: ExtensionSizes): View {
   const count = Math.floor(s.coils)
   const pitch = (2 * body) / (count + 1)
   for (let i = 1; i <= count; i++) {
-    if (count > ALL && i > ENDS && i <= count - ENDS) continue
+    if (count > MAX_COILS && i > END_COILS && i <= count - END_COILS) continue
     const x = -body + i * pitch
     view.line(
       [

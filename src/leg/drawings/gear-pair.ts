@@ -33,12 +33,12 @@ export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | und
   const axes = `Axes at ${plain(1000 * s.standard, 5)} mm for teeth that are thinned for the backlash, as drawn, and at ${plain(1000 * s.apart, 5)} mm for full teeth. A foil of ${plain(1000 * s.gap, 3)} mm fits between two flanks.`
   figure.text('Dash-dots: pitch circles. The place of the pinion above the wheel is assumed; fillets at the roots are left out.')
   figure.results([axes, ...resultLines(facts, CHECKS, joint)])
-  const gear = (what: string, one: GearSizes) => [
-    amount(`teeth of the ${what}`, one.teeth, '', 'document'),
-    length(`pitch diameter of the ${what}`, 1000 * one.pitch, 'geometry'),
-    length(`tip diameter of the ${what}`, 1000 * one.tip, 'geometry'),
-    length(`root diameter of the ${what}`, 1000 * one.root, 'geometry'),
-    length(`calliper over ${one.spanned} thinned teeth of the ${what}`, 1000 * one.thinned, 'geometry'),
+  const gear = (what: string, sizes: GearSizes) => [
+    amount(`teeth of the ${what}`, sizes.teeth, '', 'document'),
+    length(`pitch diameter of the ${what}`, 1000 * sizes.pitch, 'geometry'),
+    length(`tip diameter of the ${what}`, 1000 * sizes.tip, 'geometry'),
+    length(`root diameter of the ${what}`, 1000 * sizes.root, 'geometry'),
+    length(`calliper over ${sizes.spanned} thinned teeth of the ${what}`, 1000 * sizes.thinned, 'geometry'),
   ]
   figure
     .say(axes, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
@@ -58,16 +58,16 @@ export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | und
 function circles(s: GearSetting, can: number): View {
   const view = new View('Along the axes, wheel below, pinion above', { height: 330 })
   const distance = 1000 * s.standard
-  for (const [one, centre] of [
+  for (const [gear, centre] of [
     [s.wheel, [0, 0]],
     [s.pinion, [0, distance]],
   ] as const) {
     const circle = (diameter: number): Circle => ({ centre, radius: 500 * diameter })
-    view.circle(circle(one.tip)).circle(circle(one.pitch), 'axis').circle(circle(one.root), 'thin').centre(circle(one.tip), 1.06)
+    view.circle(circle(gear.tip)).circle(circle(gear.pitch), 'axis').circle(circle(gear.root), 'thin').centre(circle(gear.tip), 1.06)
   }
   view.circle({ centre: [0, distance], radius: can / 2 }, 'hidden')
-  const label = (one: GearSizes, y: number, where: string) =>
-    view.label([350 * one.pitch, y + 350 * one.pitch], [`${where}, ${one.teeth} teeth`, `pitch Ø${plain(1000 * one.pitch, 4)}`])
+  const label = (gear: GearSizes, y: number, where: string) =>
+    view.label([350 * gear.pitch, y + 350 * gear.pitch], [`${where}, ${gear.teeth} teeth`, `pitch Ø${plain(1000 * gear.pitch, 4)}`])
   label(s.wheel, 0, 'wheel')
   label(s.pinion, distance, 'pinion')
   return view.dimension([0, 0], [0, distance], 'left').label([can * 0.35, distance + can * 0.35], `motor Ø${plain(can)}`)
@@ -77,9 +77,9 @@ function circles(s: GearSetting, can: number): View {
 function mesh(s: GearSetting, module: number, backlash: number): View {
   const view = new View('Teeth in mesh, larger', { height: 220 })
   // The pitch point is the origin.
-  const of = (one: GearSizes, side: 1 | -1) => ({
-    centre: [0, side * 500 * one.pitch] as Point,
-    teeth: one.teeth,
+  const of = (gear: GearSizes, side: 1 | -1) => ({
+    centre: [0, side * 500 * gear.pitch] as Point,
+    teeth: gear.teeth,
     module,
     thinning: backlash / 2,
   })

@@ -10,9 +10,10 @@ import { capital, type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { answerOf, checked, layers, length, METAL, resultLines, word } from './words.js'
 
-const FIRST = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
-const checksOf = (joint: DrivenJoint): readonly string[] => (joint === SECOND ? FIRST.map((id) => `knee${capital(id)}`) : FIRST)
-const TURNS = 2
+const GROOVE_CHECKS = ['drum.groove', 'drum.hoop', 'drum.layers', 'drum.split', 'cord.bend']
+const checksOf = (joint: DrivenJoint): readonly string[] =>
+  joint === SECOND ? GROOVE_CHECKS.map((id) => `knee${capital(id)}`) : GROOVE_CHECKS
+const DRAWN_TURNS = 2
 
 /** Sizes of the grooves of a drive, mm. */
 export const grooveSizes = (facts: Facts, joint: DrivenJoint) => {
@@ -90,7 +91,7 @@ function grooves({ pitch, seat, depth }: GrooveSizes, from: number, to: number):
 function profile(s: GrooveSizes): View {
   const { pitch, cord: d, seat, depth } = s
   const view = new View('Groove profile, section along the axis', { height: 150 })
-  const [from, to] = [(-TURNS / 2) * pitch - pitch * 0.2, (TURNS / 2) * pitch + pitch * 0.2]
+  const [from, to] = [(-DRAWN_TURNS / 2) * pitch - pitch * 0.2, (DRAWN_TURNS / 2) * pitch + pitch * 0.2]
   const under = -1.1 * d
   view.area([...grooves(s, from, to), [to, under], [from, under]], { hatch: s.metal ? METAL : layers('upright', 7), line: 'none' })
   view
@@ -109,8 +110,8 @@ function profile(s: GrooveSizes): View {
       ],
       'fine',
     )
-  for (let i = 0; i < TURNS; i++) {
-    const centre: Point = [(i - (TURNS - 1) / 2) * pitch, d / 2]
+  for (let i = 0; i < DRAWN_TURNS; i++) {
+    const centre: Point = [(i - (DRAWN_TURNS - 1) / 2) * pitch, d / 2]
     view.circle({ centre, radius: d / 2 }, 'move').centre({ centre, radius: d / 2 }, 1.2)
   }
   return view

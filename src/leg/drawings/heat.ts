@@ -12,7 +12,7 @@ import { amount, answerOf, celsius, checked, resultLines } from './words.js'
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway']
 
 /** What the temperatures of a motor are that never settles. */
-const ASSUMED = 'The temperatures of winding, mount and can are assumed: where every film formula ends.'
+const ASSUMED_NOTE = 'The temperatures of winding, mount and can are assumed: where every film formula ends.'
 
 /** Temperatures along the heat path of a motor in the load case that is hardest for it. */
 export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
@@ -29,20 +29,20 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   })
   figure.text(`${worst.caseTitle}.`)
   const air = celsius(facts.get(airTemperature, at))
-  if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}. ${ASSUMED}`, 'bad')
+  if (state.unsettled !== undefined) figure.text(`No steady temperature: ${state.unsettled}. ${ASSUMED_NOTE}`, 'bad')
   const stations = stationsOf(facts, at, state, air)
-  const top = Math.max(air + 1, ...stations.map((one) => one.at)) + 4
+  const top = Math.max(air + 1, ...stations.map((station) => station.at)) + 4
   figure.block(`Degrees Celsius, from the air at ${plain(air, 3)} °C up`, (y) =>
     barBlock(
       {
         from: air,
         to: top,
-        bars: stations.map((one) => ({
-          name: one.limit === undefined ? one.name : `${one.name}; limit ${plain(one.limit, 3)} °C`,
+        bars: stations.map((station) => ({
+          name: station.limit === undefined ? station.name : `${station.name}; limit ${plain(station.limit, 3)} °C`,
           from: air,
-          to: one.at,
-          text: `${plain(one.at, 3)} °C`,
-          ...(one.limit !== undefined && one.at > one.limit ? { line: 'bad' as const, ink: 'bad' as const } : {}),
+          to: station.at,
+          text: `${plain(station.at, 3)} °C`,
+          ...(station.limit !== undefined && station.at > station.limit ? { line: 'bad' as const, ink: 'bad' as const } : {}),
         })),
       },
       y,
@@ -54,14 +54,14 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(
-      ...(state.unsettled === undefined ? [] : [ASSUMED]),
-      `${worst.caseTitle}: ${stations.map((one) => `${one.name} ${plain(one.at, 3)} °C`).join(', ')}.`,
+      ...(state.unsettled === undefined ? [] : [ASSUMED_NOTE]),
+      `${worst.caseTitle}: ${stations.map((station) => `${station.name} ${plain(station.at, 3)} °C`).join(', ')}.`,
       ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
     )
     .rows(
-      ...stations.flatMap((one) => [
-        amount(one.name, one.at, '°C', state.unsettled === undefined || one.name === 'air' ? 'result' : 'assumed'),
-        ...(one.limit === undefined ? [] : [amount(`limit of the ${one.name}`, one.limit, '°C', 'standard')]),
+      ...stations.flatMap((station) => [
+        amount(station.name, station.at, '°C', state.unsettled === undefined || station.name === 'air' ? 'result' : 'assumed'),
+        ...(station.limit === undefined ? [] : [amount(`limit of the ${station.name}`, station.limit, '°C', 'standard')]),
       ]),
       amount('copper loss', state.loss, 'W'),
       amount('loss in iron and bearings', state.ironLoss, 'W'),

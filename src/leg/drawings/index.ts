@@ -77,9 +77,9 @@ const ofDrive: readonly (readonly [name: string, draw: (facts: Facts, joint: Dri
 function boltsOf(facts: Facts): (readonly [name: string, draw: Draw])[] {
   const [stack, hip, knee] = [stackGroup(facts), motorGroup(facts, 'hip'), motorGroup(facts, 'knee')]
   const motor = (group: string, joint?: Joint) =>
-    [`bolt-motor${joint === undefined ? '' : `-${joint}`}`, (one: Facts) => boltDrawing(one, group, 'motor', joint)] as const
+    [`bolt-motor${joint === undefined ? '' : `-${joint}`}`, (facts: Facts) => boltDrawing(facts, group, 'motor', joint)] as const
   return [
-    ...(stack === undefined ? [] : [['bolt-stack', (one: Facts) => boltDrawing(one, stack, 'stack')] as const]),
+    ...(stack === undefined ? [] : [['bolt-stack', (facts: Facts) => boltDrawing(facts, stack, 'stack')] as const]),
     ...(hip !== undefined && hip === knee ? [motor(hip)] : []),
     ...(hip !== undefined && hip !== knee ? [motor(hip, 'hip')] : []),
     ...(knee !== undefined && hip !== knee ? [motor(knee, 'knee')] : []),
@@ -90,19 +90,19 @@ function boltsOf(facts: Facts): (readonly [name: string, draw: Draw])[] {
 const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] => [
   ['leg', drawLeg],
   ['reserve-bars', reservesDrawing],
-  ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const)),
+  ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (facts: Facts) => draw(facts, joint)] as const)),
   ...(hasSidewaysCord(facts) ? ofCord : []).map(
-    ([name, draw]) => [`${name}-sidewaysHip`, (one: Facts) => draw(one, 'sidewaysHip')] as const,
+    ([name, draw]) => [`${name}-sidewaysHip`, (facts: Facts) => draw(facts, 'sidewaysHip')] as const,
   ),
   ...drivenJoints(facts.leg.x).flatMap((joint) =>
-    ofDrive.map(([name, draw]) => [`${name}-${joint}`, (one: Facts) => draw(one, joint)] as const),
+    ofDrive.map(([name, draw]) => [`${name}-${joint}`, (facts: Facts) => draw(facts, joint)] as const),
   ),
-  ...(['upper', 'lower'] as const).map((link) => [`counterweight-${link}`, (one: Facts) => counterweightDrawing(one, link)] as const),
-  ...PIVOTS.map((pivot) => [`bearing-${pivot}`, (one: Facts) => bearingDrawing(one, pivot)] as const),
+  ...(['upper', 'lower'] as const).map((link) => [`counterweight-${link}`, (facts: Facts) => counterweightDrawing(facts, link)] as const),
+  ...PIVOTS.map((pivot) => [`bearing-${pivot}`, (facts: Facts) => bearingDrawing(facts, pivot)] as const),
   ['rod-drive', rodDriveDrawing],
   ['through-drive', throughDriveDrawing],
-  ['groove-through', (one) => grooveDrawing(one, SECOND)],
-  ['ferrule-through', (one) => ferruleDrawing(one, SECOND)],
+  ['groove-through', (facts) => grooveDrawing(facts, SECOND)],
+  ['ferrule-through', (facts) => ferruleDrawing(facts, SECOND)],
   ...boltsOf(facts),
   ['bolt-pattern-stack', stackPatternDrawing],
   ['hip-shaft', shaftDrawing],

@@ -76,7 +76,7 @@ export function landingStrip(figure: Figure, facts: Facts): void {
     } finally {
       calculation.unpin(stance, where)
     }
-  }).filter((one) => one !== undefined)
+  }).filter((pose) => pose !== undefined)
   if (poses.length === 0) return
   figure.block('Landing of the drop, from touch-down to the most bent pose', (y) =>
     stripBlock(linkSizes(facts), poses, ['hip at, mm', 'knee, N m', ...(slack === undefined ? [] : ['cord slack'])], y),

@@ -112,7 +112,10 @@ function section(s: MotorSizes): View {
   }
   const magnet = back - 1
   view.area(rectangle(magnet, -shaft, Math.min(3, s.canLength / 4), shaft), { line: 'thin', fill: 'paper' })
-  view.area(rectangle(magnet - ASSUMED.magnetThickness, -ASSUMED.magnet / 2, magnet, ASSUMED.magnet / 2), { line: 'thin', fill: 'solid' })
+  view.area(rectangle(magnet - ASSUMED.magnetThickness, -ASSUMED.magnet / 2, magnet, ASSUMED.magnet / 2), {
+    line: 'thin',
+    fill: 'solid',
+  })
   const chip = magnet - ASSUMED.magnetThickness - ASSUMED.encoderGap
   view.area(rectangle(chip - 1, -2.5, chip, 2.5), { line: 'thin', fill: 'paper' })
   view.area(rectangle(chip - 1 - ASSUMED.boardThickness, -ASSUMED.board / 2, chip - 1, ASSUMED.board / 2), {

@@ -10,7 +10,7 @@ import { answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, wor
 
 const CHECKS = ['outputBearing.radial', 'outputBearing.tilt', 'gearbox.rated', 'gearbox.peak', 'gearbox.speed']
 /** Length of a gearbox over its diameter, which no document gives. */
-const BOX = 0.5
+const GEARBOX_LENGTH_RATIO = 0.5
 
 /** Motor, gearbox if there is one, and link along the axis of a joint that the output of its drive turns itself. */
 export function outputStackDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
@@ -88,7 +88,7 @@ function section(
 ): View {
   const view = new View('Section along the axis of the joint', { height: 250 })
   const s = motorSizes(facts, joint as 'hip')
-  const boxLength = gearbox ? s.can * BOX : 0
+  const boxLength = gearbox ? s.can * GEARBOX_LENGTH_RATIO : 0
   const end = s.canLength + boxLength
   const bearings = gearbox ? s.canLength + boxLength / 2 : s.canLength / 2
   const { thick, above, below } = load

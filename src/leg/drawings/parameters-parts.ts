@@ -61,16 +61,16 @@ function gearsOf(facts: Facts, joint: Joint): Parameter[] {
   const s = gearSetting(facts.leg, joint)
   const { module, faceWidth } = driveOf(facts.leg.x, joint, 'gear')
   return [
-    ...(['pinion', 'wheel'] as const).flatMap((one): Parameter[] => [
-      [`gear_${one}_${joint}`, 'teeth', s[one].teeth, '1'],
-      [`gear_${one}_${joint}`, 'module', 1000 * module, 'mm'],
-      [`gear_${one}_${joint}`, 'pressure_angle', 20, 'deg'],
-      [`gear_${one}_${joint}`, 'pitch_diameter', 1000 * s[one].pitch, 'mm'],
-      [`gear_${one}_${joint}`, 'tip_diameter', 1000 * s[one].tip, 'mm'],
-      [`gear_${one}_${joint}`, 'root_diameter', 1000 * s[one].root, 'mm'],
-      [`gear_${one}_${joint}`, 'face_width', 1000 * faceWidth, 'mm'],
-      [`gear_${one}_${joint}`, 'teeth_spanned', s[one].spanned, '1'],
-      [`gear_${one}_${joint}`, 'width_over_them', 1000 * s[one].thinned, 'mm'],
+    ...(['pinion', 'wheel'] as const).flatMap((wheel): Parameter[] => [
+      [`gear_${wheel}_${joint}`, 'teeth', s[wheel].teeth, '1'],
+      [`gear_${wheel}_${joint}`, 'module', 1000 * module, 'mm'],
+      [`gear_${wheel}_${joint}`, 'pressure_angle', 20, 'deg'],
+      [`gear_${wheel}_${joint}`, 'pitch_diameter', 1000 * s[wheel].pitch, 'mm'],
+      [`gear_${wheel}_${joint}`, 'tip_diameter', 1000 * s[wheel].tip, 'mm'],
+      [`gear_${wheel}_${joint}`, 'root_diameter', 1000 * s[wheel].root, 'mm'],
+      [`gear_${wheel}_${joint}`, 'face_width', 1000 * faceWidth, 'mm'],
+      [`gear_${wheel}_${joint}`, 'teeth_spanned', s[wheel].spanned, '1'],
+      [`gear_${wheel}_${joint}`, 'width_over_them', 1000 * s[wheel].thinned, 'mm'],
     ]),
     [`gears_${joint}`, 'centre_distance', 1000 * s.standard, 'mm'],
   ]

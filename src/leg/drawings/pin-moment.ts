@@ -11,7 +11,7 @@ export interface LoadedPin {
   readonly force: number
 }
 
-const STEPS = 12
+const CURVE_POINTS = 12
 
 /** The bending moment along a pin, from one end to the other: its arch is that of the loads which the check takes. */
 export function momentLine(figure: Figure, { diameter, cheek, gap, lug, force }: LoadedPin): void {
@@ -30,9 +30,9 @@ export function momentLine(figure: Figure, { diameter, cheek, gap, lug, force }:
     return (force / 2) * (cheek / 2 - beyond + beyond ** 2 / (2 * cheek))
   }
   const half = [
-    ...Array.from({ length: STEPS }, (_, i) => (i / STEPS) * (lug / 2)),
+    ...Array.from({ length: CURVE_POINTS }, (_, i) => (i / CURVE_POINTS) * (lug / 2)),
     lug / 2,
-    ...Array.from({ length: STEPS + 1 }, (_, i) => lug / 2 + gap + (i / STEPS) * cheek),
+    ...Array.from({ length: CURVE_POINTS + 1 }, (_, i) => lug / 2 + gap + (i / CURVE_POINTS) * cheek),
   ]
   const right = half.map((x): Point => [x, at(x)])
   const points = [

@@ -11,15 +11,15 @@ import { middlesOf } from './seat-sizes.js'
 import { amount, answerOf, checked, layers, length, METAL, OTHER_METAL, resultLines, word } from './words.js'
 
 /** Checks of a pin that bears something. */
-const LOADED = [
+const LOADED_PIN_CHECKS = [
   ...['pin.shear', 'pin.bending', 'pin.fatigue', 'pin.bearingTongue', 'pin.eyeEdge', 'boss.bearing', 'boss.mouth', 'boss.tearOut'],
   ...['boss.netSection', 'boss.grip', 'boss.prised', 'boss.fatigue'],
 ]
-const CHECKS = [...LOADED, 'boss.split', 'boss.fitScatter', 'boss.zone']
+const CHECKS = [...LOADED_PIN_CHECKS, 'boss.split', 'boss.fitScatter', 'boss.zone']
 
 /** The loads on a pin: those of the case that is hardest for them, whatever check of the pin is nearest to its limit. Returns the force from the eye. */
 function drawLoads(figure: Figure, facts: Facts, joint: Joint, s: PinSizes): number | undefined {
-  const hardest = facts.worst(LOADED, joint)
+  const hardest = facts.worst(LOADED_PIN_CHECKS, joint)
   const force = hardest === undefined ? undefined : facts.tried(pinForce, { joint, ...facts.case(hardest.case) })
   if (hardest !== undefined && force !== undefined) {
     figure.view(loads(s, force))

@@ -16,9 +16,9 @@ import { amount, answerOf, celsius, checked, length } from './words.js'
 
 const CHECKS = ['motor.plate']
 /** Faces nearer to each other than this part of the rise are drawn as one curve. */
-const ALIKE = 0.03
+const SAME_CURVE = 0.03
 /** A limit above the air by more than this many times the highest rise of the plate is beyond the plot. */
-const FAR = 4
+const BEYOND_PLOT = 4
 
 /** Radius of the bolts of a motor, mm; nothing where they are not on a circle. */
 function boltRadius(facts: Facts, joint: Joint): number | undefined {
@@ -60,7 +60,7 @@ function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: Check
 
 /** Whether a limit is too far above the hottest point of a plate to be drawn with it. */
 const isBeyond = (allowed: number, face: readonly Point[], air: number) =>
-  Number.isFinite(allowed) && allowed - air > FAR * (Math.max(...face.map(([, y]) => y)) - air)
+  Number.isFinite(allowed) && allowed - air > BEYOND_PLOT * (Math.max(...face.map(([, y]) => y)) - air)
 
 /** The plot of a plate: its faces, the limit of its material, the edge of the motor and its bolts. */
 function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, allowed: number): Plot {
@@ -69,7 +69,7 @@ function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, allowe
   const bolt = boltRadius(facts, at.joint)
   const top = Math.max(...motorFace.map(([, y]) => y))
   const rim = motorFace.at(-1)![0]
-  const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < ALIKE * (top - air))
+  const oneFace = motorFace.every(([, y], i) => Math.abs(y - freeFace[i]![1]) < SAME_CURVE * (top - air))
   const shown = Number.isFinite(allowed) && !isBeyond(allowed, motorFace, air)
   const high = (shown ? Math.max(top, allowed) : top) + 3
   const upright = (x: number, label: string, labelAt: number): Curve => ({

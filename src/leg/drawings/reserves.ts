@@ -2,8 +2,8 @@ import { barBlock, type Drawing, Figure } from '../../drawing/index.js'
 import { placeOf, reserveText } from '../report/content.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
-const MOST = 14
-const AXIS = 4
+const MAX_CHECKS = 14
+const AXIS_END = 4
 
 /** A check as the subject and verb of a sentence. */
 const spoken = (check: Facts['assessment']['checks'][number]) => `${placeOf(check)}${check.joint === undefined ? '' : ','} ${check.mode}`
@@ -11,7 +11,7 @@ const spoken = (check: Facts['assessment']['checks'][number]) => `${placeOf(chec
 /** Reserves of the checks nearest to their limit, each with its range. */
 export function reservesDrawing(facts: Facts): Drawing {
   const { checks, requiredReserve, passes } = facts.assessment
-  const shown = checks.slice(0, MOST)
+  const shown = checks.slice(0, MAX_CHECKS)
   const failing = checks.filter(({ reserve }) => reserve < 1).length
   const lower = shown.some((check) => check.requiredReserve !== requiredReserve)
   const required = `required ${requiredReserve}${lower ? ', or lower where its line is' : ''}`
@@ -24,7 +24,7 @@ export function reservesDrawing(facts: Facts): Drawing {
   figure.block('Bar: typical values. Line: from the unfavourable to the favourable end', (y) =>
     barBlock(
       {
-        to: AXIS,
+        to: AXIS_END,
         rules: [
           { at: 1, name: 'fails below 1', line: 'bad' },
           ...(requiredReserve > 1 ? [{ at: requiredReserve, name: required, each: shown.map((check) => check.requiredReserve) }] : []),

@@ -5,7 +5,7 @@ import { layers, METAL, OTHER_METAL } from './words.js'
 
 type Beside = NonNullable<SeatSizes['beside']>
 /** Between a bearing and what stands beside it where the document leaves no room. */
-const CLEAR = 0.5
+const CLEARANCE = 0.5
 
 /** Half of the seat along the axis: to the outer faces of its bearings. */
 const halfSeat = ({ spacing = 0, width }: SeatSizes): number => (spacing + width) / 2
@@ -73,7 +73,7 @@ function capOf(view: View, s: SeatSizes, cap: NonNullable<SeatSizes['cap']>, hal
 function besideOf(view: View, s: SeatSizes, { offset, thickness, both }: Beside, half: number): void {
   const [tall, w] = [Math.min(s.housing / 2, 1.6 * s.bore), (thickness ?? s.width) / 2]
   for (const sign of both ? [1, -1] : [1]) {
-    const [near, far] = [Math.max(half + CLEAR, offset - w), Math.max(half + CLEAR + w, offset + w)]
+    const [near, far] = [Math.max(half + CLEARANCE, offset - w), Math.max(half + CLEARANCE + w, offset + w)]
     for (const side of [1, -1])
       view.area(
         rectangle(
@@ -113,7 +113,7 @@ function labels(view: View, s: SeatSizes, half: number): void {
     if (s.spacing > s.width) view.label([0, -s.outer / 2 + 0.07 * (s.outer - s.bore)], `spacers, ${plain(s.spacing - s.width)} long`)
   }
   if (s.beside !== undefined)
-    view.label([Math.max(half + CLEAR, s.beside.offset), Math.min(s.housing / 2, 1.6 * s.bore) * 0.8], s.beside.words, { end: 'dot' })
+    view.label([Math.max(half + CLEARANCE, s.beside.offset), Math.min(s.housing / 2, 1.6 * s.bore) * 0.8], s.beside.words, { end: 'dot' })
   if (s.cap !== undefined) {
     view
       .label([half + s.width / 2, -s.cap.shoulder / 2], `shoulder Ø${plain(s.cap.shoulder)}`)

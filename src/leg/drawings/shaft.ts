@@ -103,12 +103,12 @@ function stackRows({ stack }: ShaftSizes): Row[] {
   ]
 }
 
-const LONGEST = 70
+const MAX_LOAD_LENGTH = 70
 
 function loads(s: ShaftSizes, load: number, near: number): View {
   const view = new View('Loads of the shaft', { height: 170 })
   const plane = s.spacing + s.overhang
-  const perUnit = Math.max(load, near) / LONGEST
+  const perUnit = Math.max(load, near) / MAX_LOAD_LENGTH
   // The farther bearing takes the difference, so that all three are in balance.
   const far = near - load
   view.line(

@@ -67,7 +67,7 @@ function torsion(figure: Figure, s: TorsionSizes, joint: Joint): void {
 function torsionRows(s: TorsionSizes, joint: Joint): Row[] {
   const [least, most] = woundBetween(s)
   const at = (angle_: number) => `${joint} at ${plain(degrees(angle_), 3)}°`
-  const windups = [least, most].map((one) => s.state(one).windup) as [number, number]
+  const windups = [least, most].map((angle) => s.state(angle).windup) as [number, number]
   return [
     length('fixed leg, from the axis to where it presses', s.fixedLeg),
     length('moving leg, from the axis to where it presses', s.movingLeg),

@@ -11,9 +11,9 @@ export interface StripPose {
   readonly numbers: readonly string[]
 }
 
-const ROW = 14
-const FORCE = 30
-const ABOVE = 8
+const ROW_HEIGHT = 14
+const FORCE_LENGTH = 30
+const HEADROOM = 8
 
 /** Poses side by side at one scale, each with its force and its numbers. */
 export function stripBlock(sizes: LinkSizes, poses: readonly StripPose[], rows: readonly string[], top: number): Block {
@@ -25,7 +25,7 @@ export function stripBlock(sizes: LinkSizes, poses: readonly StripPose[], rows: 
   const wide = Math.max(...all.map(({ knee, foot }) => Math.max(0, knee[0], foot[0]) - Math.min(0, knee[0], foot[0]) + 2 * half))
   const tall = Math.max(...all.map(({ foot, knee }) => Math.max(-foot[1], half - knee[1]) + half))
   const scale = Math.min((column - 6) / wide, 110 / tall)
-  const ground = top + ABOVE + tall * scale
+  const ground = top + HEADROOM + tall * scale
   const strongest = Math.max(...poses.map(({ force }) => Math.hypot(...force)))
   const items: Item[] = [
     {
@@ -43,13 +43,17 @@ export function stripBlock(sizes: LinkSizes, poses: readonly StripPose[], rows: 
     const x = left + column * (i + 0.5) - middle * scale
     const to = ([px, py]: Point): Point => [x + px * scale, ground + (foot[1] - py) * scale]
     items.push(...smallPose(sizes, pose, rod, { to, scale }))
-    const size = strongest > 0 ? FORCE / strongest : 0
+    const size = strongest > 0 ? FORCE_LENGTH / strongest : 0
     const tip = to(foot)
     if (Math.hypot(...force) > 0) items.push(...forceArrow(tip, [tip[0] + force[0] * size, tip[1] + force[1] * size]))
-    items.push(...numbers.map((text, k) => textAt([left + column * (i + 0.5), ground + FORCE + 16 + ROW * k], text, { anchor: 'middle' })))
+    items.push(
+      ...numbers.map((text, k) =>
+        textAt([left + column * (i + 0.5), ground + FORCE_LENGTH + 16 + ROW_HEIGHT * k], text, { anchor: 'middle' }),
+      ),
+    )
   })
-  items.push(...rows.map((row, k) => textAt([MARGIN, ground + FORCE + 16 + ROW * k], row)))
-  return { items, height: ground - top + FORCE + 10 + ROW * rows.length }
+  items.push(...rows.map((row, k) => textAt([MARGIN, ground + FORCE_LENGTH + 16 + ROW_HEIGHT * k], row)))
+  return { items, height: ground - top + FORCE_LENGTH + 10 + ROW_HEIGHT * rows.length }
 }
 
 /** A number of a strip, narrow. */

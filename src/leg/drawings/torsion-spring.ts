@@ -3,7 +3,7 @@ import type { TorsionSizes } from './spring-sizes.js'
 import { degrees } from './words.js'
 
 /** Height of the lugs that the legs press on, in wires: the document does not give it. */
-const LUG = 2
+const LUG_HEIGHT = 2
 
 /** The spring along its axis, what turns straight down where it is wound most: both legs on their lugs, and the moving leg free and wound least. */
 export function torsionFront(s: TorsionSizes, joint: string, [least, most]: readonly [number, number]): View {
@@ -29,7 +29,10 @@ export function torsionFront(s: TorsionSizes, joint: string, [least, most]: read
     const on = (x: number, y: number): Point => add(start, add(times(along, x), times(across, y)))
     const [from, to, w] = [long - s.seat / 2, long + s.seat / 2, s.wire / 2]
     view.area([on(0, -w), on(to, -w), on(to, w), on(0, w)], { fill: 'paper' })
-    view.area([on(from, w), on(to, w), on(to, w * (1 + 2 * LUG)), on(from, w * (1 + 2 * LUG))], { line: 'thin', fill: 'tone' })
+    view.area([on(from, w), on(to, w), on(to, w * (1 + 2 * LUG_HEIGHT)), on(from, w * (1 + 2 * LUG_HEIGHT))], {
+      line: 'thin',
+      fill: 'tone',
+    })
   }
   const [start, press] = legOf(s, movingAt(most), s.movingLeg, -s.turns)
   const [, fixedPress] = legOf(s, fixed, s.fixedLeg, s.turns)
@@ -52,8 +55,8 @@ function legOf(s: TorsionSizes, at: number, long: number, side: number): readonl
 }
 
 /** Coils drawn at each end of a long spring; a shorter one shows them all. */
-const ENDS = 4
-const ALL = 3 * ENDS
+const END_COILS = 4
+const MAX_COILS = 3 * END_COILS
 
 /** The unloaded spring in section through its axis, on its mandrel. */
 export function torsionSection(s: TorsionSizes): View {
@@ -63,16 +66,16 @@ export function torsionSection(s: TorsionSizes): View {
   if (s.mandrel !== undefined) view.area(rectangle(-s.wire, -s.mandrel / 2, body + s.wire, s.mandrel / 2), { line: 'thin', fill: 'paper' })
   const count = Math.floor(s.coils + 1e-9)
   for (let i = 0; i <= count; i++) {
-    if (count > ALL && i >= ENDS && i <= count - ENDS) continue
+    if (count > MAX_COILS && i >= END_COILS && i <= count - END_COILS) continue
     view.circle({ centre: [w + i * s.wire, half], radius: w }, 'thick', 'tone')
     if (i + 0.5 <= s.coils + 1e-9) view.circle({ centre: [w + (i + 0.5) * s.wire, -half], radius: w }, 'thick', 'tone')
   }
-  if (count > ALL)
+  if (count > MAX_COILS)
     for (const y of [half + w, half - w, w - half, -half - w])
       view.line(
         [
-          [ENDS * s.wire, y],
-          [(count - ENDS + 1) * s.wire, y],
+          [END_COILS * s.wire, y],
+          [(count - END_COILS + 1) * s.wire, y],
         ],
         'other',
       )

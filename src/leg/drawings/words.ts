@@ -28,7 +28,7 @@ export function answerOf(name: string, check: CheckResult | undefined): { readon
 }
 
 /** Results that stand in a drawing; its table has all of them. */
-const MOST_RESULTS = 3
+const MAX_RESULTS = 3
 
 /** Lines of results below a view: the checks of a part, nearest to their limits first. */
 export const resultLines = (facts: Facts, ids: readonly string[], joint?: string): readonly string[] =>
@@ -40,7 +40,7 @@ export const resultLines = (facts: Facts, ids: readonly string[], joint?: string
         return `${capital(check.part)}${whose} ${check.mode}: ${resultText(check)}`
       }),
     ),
-  ].slice(0, MOST_RESULTS)
+  ].slice(0, MAX_RESULTS)
 
 /** Hatch of a printed part whose layers are seen edge on. */
 export const layers = (direction: 'upright' | 'flat', spacing: number) => ({ angle: direction === 'upright' ? 90 : 0, spacing })

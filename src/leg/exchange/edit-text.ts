@@ -130,8 +130,8 @@ const startOf = (pair: Pair | undefined) => (isScalar(pair?.key) ? pair.key.rang
 const endOf = (pair: Pair | undefined) => (isNode(pair?.value) ? (pair.value as Node).range?.[1] : undefined)
 
 /** Text that a reader would take for something else, or that ends a value inside braces, is put in quotes. */
-const PLAIN = /^[A-Za-z0-9+\-.][A-Za-z0-9+\-./^ %°µ²³·*()]*$/
-const OTHERWISE = /^([-+]?[\d.]+(e[-+]?\d+)?|true|false|null|~|y|n|yes|no|on|off)$/i
+const PLAIN_SCALAR = /^[A-Za-z0-9+\-.][A-Za-z0-9+\-./^ %°µ²³·*()]*$/
+const NON_TEXT_SCALAR = /^([-+]?[\d.]+(e[-+]?\d+)?|true|false|null|~|y|n|yes|no|on|off)$/i
 
 /** A value on one line. */
 function inlineText(value: unknown, quoted: boolean): string {
@@ -141,7 +141,7 @@ function inlineText(value: unknown, quoted: boolean): string {
       .map(([name, item]) => `${name}: ${inlineText(item, false)}`)
       .join(', ')} }`
   if (typeof value !== 'string') return String(value)
-  return quoted || !PLAIN.test(value) || OTHERWISE.test(value) || value.endsWith(' ') ? JSON.stringify(value) : value
+  return quoted || !PLAIN_SCALAR.test(value) || NON_TEXT_SCALAR.test(value) || value.endsWith(' ') ? JSON.stringify(value) : value
 }
 
 const firstLine = (text: string) => text.split('\n')[0] as string

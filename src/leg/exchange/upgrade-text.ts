@@ -5,7 +5,7 @@ import { migrate, versionOf } from '../document/migrate.js'
 import { documentValue } from './document-value.js'
 
 /** Sections this short are written on one line. */
-const LONGEST_LINE = 110
+const MAX_LINE_LENGTH = 110
 
 /**
  * The text of a leg's document in the layout of this library. Text that has it already is returned as it is. An older text is rewritten: the comment at its
@@ -47,4 +47,4 @@ function withoutGaps(value: unknown): unknown {
 /** A section or list of plain values that fits on a line. */
 const isShort = (node: { readonly items: readonly unknown[] }): boolean =>
   node.items.every((item) => isScalar(isPair(item) ? item.value : item) || (isPair(item) && isSeq(item.value))) &&
-  JSON.stringify(node).length <= LONGEST_LINE
+  JSON.stringify(node).length <= MAX_LINE_LENGTH

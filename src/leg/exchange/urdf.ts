@@ -90,11 +90,11 @@ function limitsOf(leg: Leg, joint: Driven, sheet: ControlSheet, through?: Throug
   const { highestSpeed } = of.drive as { readonly highestSpeed?: Quantity<'angularVelocity'> }
   const free = motor === undefined ? 0 : motor.speedConstant.times(leg.supply.voltage).si
   const speed = Math.min(free, highestSpeed?.si ?? free) / Math.abs(signedRatio)
-  const most = through?.most((knee) => Math.abs(through.ratio(knee))) ?? 1
+  const max = through?.most((knee) => Math.abs(through.ratio(knee))) ?? 1
   const second = through === undefined ? undefined : leg.joints.knee.through
   const kept = second === undefined || second.kind === 'rod' ? 1 : second.efficiency.si
-  const least = through === undefined ? 1 : -through.most((knee) => -Math.abs(through.ratio(knee)))
-  return { effort: largestTorque(sheet, joint) * least * kept, velocity: speed / most, friction: friction * most }
+  const min = through === undefined ? 1 : -through.most((knee) => -Math.abs(through.ratio(knee)))
+  return { effort: largestTorque(sheet, joint) * min * kept, velocity: speed / max, friction: friction * max }
 }
 
 const upright = (joint: 'hip' | 'knee', parent: string, child: string, xyz: string, leg: Leg, limits: Limits): string[] =>

@@ -76,7 +76,7 @@ export interface PassingRange {
 /** Halvings of the gap between a value that passes and its neighbour that does not: the end is then known to a 16 000th of the gap. */
 const HALVINGS = 14
 const DEFAULT_VALUES = 41
-const MOST_VALUES = 1001
+const MAX_VALUES = 1001
 
 /**
  * In which range of one field every check has its required reserve, all else as it is: how far a cord may be tightened, how thick a plate must be. Each end
@@ -118,8 +118,8 @@ function valuesOf(now: Quantity<Kind>, { from, to, values = DEFAULT_VALUES }: Pa
       given: String(new Quantity(high, now.kind)),
       accepts: `must be more than from, ${new Quantity(low, now.kind)}`,
     })
-  if (!(Number.isSafeInteger(values) && values >= 3 && values <= MOST_VALUES))
-    issues.push(issue('values', values, `must be a whole number from 3 to ${MOST_VALUES}`))
+  if (!(Number.isSafeInteger(values) && values >= 3 && values <= MAX_VALUES))
+    issues.push(issue('values', values, `must be a whole number from 3 to ${MAX_VALUES}`))
   if (issues.length > 0) throw new InputError('passingRange', issues)
   return Array.from({ length: values }, (_, i) => low + ((high - low) * i) / (values - 1))
 }
@@ -147,7 +147,7 @@ function trial(leg: Leg, path: string, kind: Kind, cases: readonly CaseId[]): (s
       return { value, refused: error.issues.map(({ path: at, given, accepts }) => `${at} is ${given}; ${accepts}`).join('; ') }
     }
     const { margin, id, joint, case: of } = quick.governing(x)
-    const check = CHECKS.find((one) => one.id === id) as (typeof CHECKS)[number]
+    const check = CHECKS.find((check) => check.id === id) as (typeof CHECKS)[number]
     const place = placeOf({ part: check.part, ...(check.scope === 'joint' ? { joint } : {}) })
     return { value, margin, decides: { id, place, mode: check.mode, caseTitle: LOAD_CASES[of].title } }
   }

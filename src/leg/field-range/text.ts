@@ -25,7 +25,7 @@ function noneText(tried: readonly TriedValue[]): string {
   const calculated = tried.filter(({ margin }) => margin !== undefined)
   const [some] = tried as [TriedValue, ...TriedValue[]]
   if (calculated.length === 0) return `The document allows none of these values: ${some.refused}.`
-  const nearest = calculated.reduce((best, one) => ((one.margin as number) > (best.margin as number) ? one : best))
+  const nearest = calculated.reduce((best, row) => ((row.margin as number) > (best.margin as number) ? row : best))
   return `At none of these values does every check have its required reserve. The nearest is ${shown(nearest.value)}, with ${significant(100 * (nearest.margin as number), 3)} % of the required reserve: ${beyond(nearest)}.`
 }
 

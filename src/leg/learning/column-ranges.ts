@@ -25,7 +25,7 @@ export interface ColumnRange {
 const CELSIUS = 273.15
 const TURN = 2 * Math.PI
 /** A joint on the stand may turn this much beyond its limits. */
-const BEYOND = Math.PI / 9
+const OVERTRAVEL = Math.PI / 9
 const most = (torque: number) => 5 * torque
 /** Largest torque of a counterweight. */
 const weightTorque = (x: LegModel['x'], joint: Joint) => {
@@ -59,7 +59,8 @@ const springOrWeight: Ranges = ({ leg, joint: driven, id }) => {
   const { upper, lower } = x.links
   const torque = within(most(own) + (x.robot.mass * STANDARD_GRAVITY * (upper.length + lower.length)) / x.robot.legs)
   const { lowest, highest } = rangeOf(x, driven)
-  const angle = id === 'springTorque' ? { low: lowest - BEYOND, high: highest + BEYOND, why: 'the travel of the joint' } : within(Math.PI)
+  const angle =
+    id === 'springTorque' ? { low: lowest - OVERTRAVEL, high: highest + OVERTRAVEL, why: 'the travel of the joint' } : within(Math.PI)
   return [angle, torque, torque]
 }
 

@@ -15,7 +15,7 @@ export function frictionOf({ x }: LegModel, joint: Joint): Parameter {
     low: 1e-7,
     high: 3,
     scale: 'log',
-    deviation: Math.max(Math.log(high / low) / (2 * NINETY), 1e-3),
+    deviation: Math.max(Math.log(high / low) / (2 * SIGMAS_90), 1e-3),
     cure: `log cordFriction ${joint}`,
   }
 }
@@ -38,9 +38,9 @@ export function rigidityOf({ x, drives }: LegModel, joint: Joint): Parameter {
 }
 
 /** Half of a band in standard deviations: its ends are values met in one case of twenty each. */
-const NINETY = 1.645
+const SIGMAS_90 = 1.645
 /** How far a pretension is off that nobody measured: a plucked or scaled setting, 95 % within 10 %. */
-const SETTING = 0.1 / 1.96
+const SETTING_SCATTER = 0.1 / 1.96
 
 /** The pretension of a joint. @internal */
 export function pretensionOf({ x }: LegModel, joint: Joint): Parameter {
@@ -53,7 +53,7 @@ export function pretensionOf({ x }: LegModel, joint: Joint): Parameter {
     low: pretension / 1000,
     high: 1000 * pretension,
     scale: 'log',
-    deviation: SETTING,
+    deviation: SETTING_SCATTER,
     cure: `log pretension ${joint}`,
   }
 }

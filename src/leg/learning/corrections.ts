@@ -76,8 +76,8 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
   const { found, refused, remarks, compared } = estimate(bench, entries, options)
   let next = leg
   const moved: MovedField[] = []
-  for (const one of found) {
-    const { field, corrected } = correct(next, one, bench.x)
+  for (const correction of found) {
+    const { field, corrected } = correct(next, correction, bench.x)
     moved.push(field)
     next = corrected
   }
@@ -113,14 +113,14 @@ function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; co
   const before = fieldAt(leg, path)
   const kind = before instanceof Quantity ? (before.kind as Kind) : path.endsWith('.spring.rate') ? kindOf(x, path) : undefined
   const old = isBand(before) ? before.typical : before instanceof Quantity ? before.si : undefined
-  const restsOn = shares.filter(({ share }) => share > TOLD).map(({ of, share }) => ({ what: of.what, share }))
+  const restsOn = shares.filter(({ share }) => share > MIN_SHARE_TOLD).map(({ of, share }) => ({ what: of.what, share }))
   const head = { log: logs.join(', '), path, before: valueText(before), readings, why, explanations: [], restsOn }
   if (interval === undefined) return { field: { ...head, after: head.before, interval, state: 'undetermined' }, corrected: leg }
   const change = kind === undefined ? bandOf(found) : new Quantity(value, kind)
   // Torque and back-EMF are one constant: a measured torque is as good as a spun motor.
   const basis = path.endsWith('.speedConstant') ? { [`${path}Basis`]: 'spunPeakLineToLine' } : {}
   // A spring that was measured scatters no more than its measurement.
-  const scatter = path.endsWith('.spring.rate') ? Math.max((interval[1] - interval[0]) / (2 * value), LEAST_SCATTER) : undefined
+  const scatter = path.endsWith('.spring.rate') ? Math.max((interval[1] - interval[0]) / (2 * value), MIN_SCATTER) : undefined
   const corrected = withFields(leg, { [path]: change, ...basis, ...(scatter !== undefined && { [`${path}Scatter`]: scatter }) })
   return {
     field: {
@@ -135,9 +135,9 @@ function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; co
 }
 
 /** A spring warms, sets and rusts by this share, however well it was measured (assumption). */
-const LEAST_SCATTER = 0.01
+const MIN_SCATTER = 0.01
 /** Shares of an interval that are worth telling. */
-const TOLD = 0.1
+const MIN_SHARE_TOLD = 0.1
 
 const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
 

@@ -27,9 +27,9 @@ export interface CouponReading {
   readonly means: { readonly agrees: string; readonly above: string; readonly below: string }
 }
 
-const ROOM = 296.15
+const ROOM_TEMPERATURE = 296.15
 /** Any heat capacity that settles within a day, J/K. */
-const HEATED = 400
+const HEAT_CAPACITY = 400
 /** Logarithm of a conductance of next to nothing. */
 const NO_CAN = -30
 const DAY = 86_400
@@ -133,7 +133,7 @@ function drum(x: LegNumbers, joint: Joint): CouponReading {
 function sandwich(x: LegNumbers, group: string): CouponReading {
   const shares = (['pessimistic', 'typical', 'optimistic'] as const).map((end) => {
     const { preload, after } = clampLoadAt(legModel(x, end), group)
-    return (days: number) => after(days, ROOM) / preload
+    return (days: number) => after(days, ROOM_TEMPERATURE) / preload
   })
   const week = shares.map((share) => share(7)) as [number, number, number]
   return {
@@ -164,7 +164,7 @@ function plate(x: LegNumbers, joint: Joint): CouponReading {
       ...law,
       // The heater has no can.
       canConductance: Array.from(law.canConductance, (_, i) => (i === 0 ? NO_CAN : 0)),
-      capacity: HEATED,
+      capacity: HEAT_CAPACITY,
       storeCapacity: 0,
       storeConductance: 0,
       time: DAY,

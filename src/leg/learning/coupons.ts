@@ -7,19 +7,18 @@ import { wrongFile } from './doubts.js'
 import type { ComparedLog } from './foot.js'
 import { type LogRemark, ofLog, readLog } from './logs.js'
 import type { Rows } from './model.js'
-import { LEAST_READINGS } from './used-log.js'
+import { MIN_READINGS } from './used-log.js'
 
 /** Readings farther than this from what is expected are no such coupon: a ratio, and for a difference of lengths a millimetre. */
-const FAR = 10
-const FAR_LENGTH = 1e-3
+const MAX_RATIO = 10
+const MAX_DIFFERENCE = 1e-3
 /** Reads the log of a coupon and compares it with what the leg expects; absent, with a remark, where it cannot be used. */
 export function couponLog(x: LegNumbers, coupon: CouponOf, text: string, remarks: LogRemark[]): ComparedLog | undefined {
   const { log, id } = coupon
   const read = readLog(log, text, COUPON_COLUMNS[id])
   remarks.push(...read.remarks)
   const file = wrongFile(log, read)
-  const why =
-    file ?? (read.rows.length < LEAST_READINGS ? `${read.rows.length} whole rows; at least ${LEAST_READINGS} are needed` : undefined)
+  const why = file ?? (read.rows.length < MIN_READINGS ? `${read.rows.length} whole rows; at least ${MIN_READINGS} are needed` : undefined)
   if (why === undefined) return compareCoupon(x, coupon, read.rows, remarks)
   remarks.push(ofLog(log, file === undefined ? 'few readings' : 'wrong file', why))
   return undefined
@@ -31,9 +30,9 @@ function compareCoupon(x: LegNumbers, coupon: CouponOf, rows: Rows, remarks: Log
   const values = rows.map(reading.of)
   const mean = values.reduce((sum, y) => sum + y, 0) / values.length
   const [low, typical, high] = reading.expected
-  const { far: most = FAR } = reading
+  const { far: most = MAX_RATIO } = reading
   const show = (y: number) => new Quantity(y, reading.kind)
-  const far = typical === 0 ? Math.abs(mean) > FAR_LENGTH : !(mean > typical / most && mean < typical * most)
+  const far = typical === 0 ? Math.abs(mean) > MAX_DIFFERENCE : !(mean > typical / most && mean < typical * most)
   if (far) {
     remarks.push(
       ofLog(

@@ -112,7 +112,7 @@ const falling: Contradiction = (rows, _, id) => {
 
 const DAY = 86_400
 /** A decay that is shorter than this many days says nothing of a year. */
-const SHORT = 3
+const SHORT_DECAY_DAYS = 3
 /** A decay that grows, or whose last time is too short for the plan. */
 const decaying =
   (reading: string, thing: string): Contradiction =>
@@ -120,9 +120,9 @@ const decaying =
     const [first, last] = [rows[0]!, rows.at(-1)!]
     if (last[1]! > 1.03 * first[1]!)
       return `the ${reading} grows with time, but a ${thing} only relaxes: was it tightened again, or are the columns swapped?`
-    if (units[0] === 'day' || last[0]! >= SHORT * DAY) return undefined
+    if (units[0] === 'day' || last[0]! >= SHORT_DECAY_DAYS * DAY) return undefined
     const days = inUnitNumber('time', units[0] as string, last[0]!)
-    return days >= SHORT && days < 1200
+    return days >= SHORT_DECAY_DAYS && days < 1200
       ? `the last reading is after ${new Quantity(last[0]!, 'time')}, which says nothing of a year; its numbers as days are the weeks of the plan: is the unit of the header wrong?`
       : undefined
   }
@@ -163,7 +163,7 @@ const rangeText = (id: MeasurementId, column: number, units: readonly string[], 
 /** Rows that repeat an earlier stretch of at least two rows; and pairs of equal neighbours, where a third of all rows are such. */
 function copiesIn(rows: Rows): Set<number> {
   const keys = rows.map((row) => row.join(' '))
-  const least = (rows[0]?.length ?? 1) === 1 ? 4 : 2
+  const min = (rows[0]?.length ?? 1) === 1 ? 4 : 2
   const copies = new Set<number>()
   const pairs = keys.flatMap((key, i) => (i > 0 && key === keys[i - 1] ? [i] : []))
   if (pairs.length >= rows.length / 3) for (const i of pairs) copies.add(i)
@@ -174,7 +174,7 @@ function copiesIn(rows: Rows): Set<number> {
       while (i + length < keys.length && j + length < i && keys[j + length] === keys[i + length]) length++
       longest = Math.max(longest, length)
     }
-    if (longest < least) continue
+    if (longest < min) continue
     for (let k = 0; k < longest; k++) copies.add(i + k)
     i += longest - 1
   }

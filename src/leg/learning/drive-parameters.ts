@@ -19,7 +19,7 @@ const fieldOf = (id: string, what: string, start: number, spread: number | undef
 })
 
 /** A play that is given as nothing is looked for from here, as an angle at the joint: a twentieth of a degree. */
-const LEAST_PLAY = Math.PI / 3600
+const MIN_PLAY = Math.PI / 3600
 
 /** Angle of free play for each metre of it along the pitch circle. */
 const playPer = (radius: number) => backlashAngle.si({ backlash: 1, pitchRadius: radius })
@@ -37,7 +37,7 @@ export function playOf({ x }: LegModel, joint: DrivenJoint): { readonly paramete
   const kind = driveKindOf(x, joint)
   const cure = `log freePlay ${joint}`
   const of = (id: string, given: number, anglePer: number) => {
-    const start = given > 0 ? given : LEAST_PLAY / anglePer
+    const start = given > 0 ? given : MIN_PLAY / anglePer
     return { parameter: fieldOf(id, `the play of the ${kind} at the ${jointWords(joint)}`, start, 0.4, cure), anglePer }
   }
   if (kind === 'belt') {

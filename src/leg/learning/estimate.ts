@@ -11,7 +11,7 @@ import { modelOf } from './models.js'
 import { expectationOf, implausible, unexpected } from './priors.js'
 import { explanationsOf } from './slips.js'
 import type { SpikeOptions } from './spikes.js'
-import { disagreements, fitLog, LEAST_READINGS, type Used, withRivals } from './used-log.js'
+import { disagreements, fitLog, MIN_READINGS, type Used, withRivals } from './used-log.js'
 
 /** A log by its name. */
 export interface NamedLog {
@@ -58,7 +58,7 @@ export function estimate(leg: LegModel, logs: readonly NamedLog[], options: Esti
     const fit = group.length === 1 ? group[0]!.fit : fitTogether(parts)
     fits.push(fit)
     const own = foundIn(fit, parts)
-    found.push(...own.map((one) => withRivals(one, group, remarks)))
+    found.push(...own.map((log) => withRivals(log, group, remarks)))
     disagreements(own, group, remarks)
     const paths = own.map(({ path }) => path)
     const names = parts.map(({ model }) => model.log).join(', ')
@@ -85,7 +85,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
   const { remarks, refused, compared, used, seen } = sorted
   const read = readLog(log, text, COLUMNS[id])
   remarks.push(...read.remarks)
-  if (read.rows.length < LEAST_READINGS) {
+  if (read.rows.length < MIN_READINGS) {
     remarks.push(few(log, read.rows.length))
     return
   }
@@ -108,7 +108,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
     return
   }
   const count = kept.filter(Boolean).length
-  if (count < LEAST_READINGS) {
+  if (count < MIN_READINGS) {
     remarks.push(few(log, count))
     return
   }
@@ -130,7 +130,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
 }
 
 const few = (log: string, count: number): LogRemark =>
-  ofLog(log, 'few readings', `${count} whole rows; at least ${LEAST_READINGS} are needed to estimate a field`)
+  ofLog(log, 'few readings', `${count} whole rows; at least ${MIN_READINGS} are needed to estimate a field`)
 
 /** Fields whose results are outside the expected band, but near enough to be used: each is named, with the slips that would explain it. */
 function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
@@ -146,8 +146,8 @@ function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanati
 
 /** Whether a log leaves a field undetermined, so that its value says nothing. */
 const undecided = ({ fit, part }: Used, path: string): boolean => {
-  const one = foundIn(fit, [part]).find((found) => found.path === path)
-  return one?.interval === undefined && !fit.solution.atLimit.includes(fit.parameters.findIndex(({ id }) => id === path))
+  const estimate = foundIn(fit, [part]).find((found) => found.path === path)
+  return estimate?.interval === undefined && !fit.solution.atLimit.includes(fit.parameters.findIndex(({ id }) => id === path))
 }
 
 /** Logs in groups that share a parameter. */

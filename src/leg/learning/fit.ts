@@ -20,7 +20,7 @@ export interface Fit {
 }
 
 /** Index of a parameter in a fit. */
-export const indexOf = ({ parameters }: Fit, id: string): number => parameters.findIndex((one) => one.id === id)
+export const indexOf = ({ parameters }: Fit, id: string): number => parameters.findIndex((parameter) => parameter.id === id)
 /** Value of a parameter in a fit. */
 export const valueIn = (fit: Fit, id: string): number => {
   const i = indexOf(fit, id)
@@ -32,7 +32,8 @@ function parametersOf(parts: readonly Part[]): Parameter[] {
   const learnt = new Set(parts.flatMap(({ model }) => model.learns))
   const all = new Map<string, Parameter>()
   for (const { model } of parts)
-    for (const one of model.parameters) if (!all.has(one.id)) all.set(one.id, learnt.has(one.id) ? { ...one, deviation: undefined } : one)
+    for (const parameter of model.parameters)
+      if (!all.has(parameter.id)) all.set(parameter.id, learnt.has(parameter.id) ? { ...parameter, deviation: undefined } : parameter)
   return [...all.values()]
 }
 
@@ -43,16 +44,16 @@ function parametersOf(parts: readonly Part[]): Parameter[] {
  */
 export function fitTogether(parts: readonly Part[], from?: Fit, maxIterations = 200): Fit {
   const parameters = parametersOf(parts)
-  const known = parameters.flatMap((one, i) => (one.deviation === undefined ? [] : [i]))
+  const known = parameters.flatMap((parameter, i) => (parameter.deviation === undefined ? [] : [i]))
   const readings = parts.map(({ model, kept }) => model.channels * kept.filter(Boolean).length)
-  const start = parameters.map((one) => {
-    const i = from === undefined ? -1 : indexOf(from, one.id)
-    return i < 0 ? toCoordinate(one, one.start) : (from!.solution.parameters[i] as number)
+  const start = parameters.map((parameter) => {
+    const i = from === undefined ? -1 : indexOf(from, parameter.id)
+    return i < 0 ? toCoordinate(parameter, parameter.start) : (from!.solution.parameters[i] as number)
   })
-  const centre = parameters.map((one) => toCoordinate(one, one.start))
+  const centre = parameters.map((parameter) => toCoordinate(parameter, parameter.start))
   const differences = parts.map(({ model, rows }) => new Float64Array(model.channels * rows.length))
   const predict = (p: ArrayLike<number>) => {
-    const at = new Map(parameters.map((one, i) => [one.id, fromCoordinate(one, p[i] as number)]))
+    const at = new Map(parameters.map((parameter, i) => [parameter.id, fromCoordinate(parameter, p[i] as number)]))
     for (const [k, { model, rows }] of parts.entries()) {
       const predicted = model.predict((id) => at.get(id) as number, rows)
       const out = differences[k] as Float64Array
@@ -66,8 +67,8 @@ export function fitTogether(parts: readonly Part[], from?: Fit, maxIterations = 
   const solution = fitLeastSquares({
     count: readings.reduce((sum, n) => sum + n, 0) + known.length,
     start,
-    lower: parameters.map((one) => toCoordinate(one, one.low)),
-    upper: parameters.map((one) => toCoordinate(one, one.high)),
+    lower: parameters.map((parameter) => toCoordinate(parameter, parameter.low)),
+    upper: parameters.map((parameter) => toCoordinate(parameter, parameter.high)),
     sigma: 1,
     maxIterations,
     fTolerance: 1e-9,
@@ -84,30 +85,30 @@ export function fitTogether(parts: readonly Part[], from?: Fit, maxIterations = 
     },
   })
   predict(solution.parameters)
-  return { parameters, solution, differences: differences.map((one) => one.slice()) }
+  return { parameters, solution, differences: differences.map((difference) => difference.slice()) }
 }
 
 /** No model follows readings closer than this share of their range. */
-const CLOSEST = 0.002
+const MIN_SCATTER_SHARE = 0.002
 /** How often the scatter is estimated again. */
-const ROUNDS = 4
+const SCATTER_ROUNDS = 4
 /** Scatter that changes by less than this share changes no interval. */
-const SAME = 0.02
+const SCATTER_TOLERANCE = 0.02
 
 /** Fits one log alone, and finds how far its readings scatter. */
 export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]): { part: Part; fit: Fit; closest: readonly number[] } {
   const read = rows.map(model.measured)
   const floor = Array.from({ length: model.channels }, (_, c) => {
-    const values = read.map((one) => one[c]!)
+    const values = read.map((row) => row[c]!)
     const range = Math.max(...values) - Math.min(...values)
-    return Math.max((model.closest ?? CLOSEST) * range, 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
+    return Math.max((model.closest ?? MIN_SCATTER_SHARE) * range, 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
   })
   let part: Part = { model, rows, kept, scatter: floor.map((x) => 5 * x) }
   let fit = fitTogether([part])
-  for (let round = 1; round < ROUNDS; round++) {
+  for (let round = 1; round < SCATTER_ROUNDS; round++) {
     const { scatter: found, freedom } = scatterOf(part, fit)
     const scatter = found.map((x, c) => Math.max(x, floor[c]!))
-    const same = scatter.every((x, c) => Math.abs(x - part.scatter[c]!) < SAME * x)
+    const same = scatter.every((x, c) => Math.abs(x - part.scatter[c]!) < SCATTER_TOLERANCE * x)
     part = { ...part, scatter, freedom }
     if (same) break
     fit = fitTogether([part], fit)
@@ -116,7 +117,7 @@ export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]):
 }
 
 /** Readings, beyond what the fit takes of them, that tell a scatter. Where fewer are left, the usual scatter counts for those that lack. */
-const TELLING = 3
+const ENOUGH_FREEDOM = 3
 
 /**
  * Scatter of the readings about the fit, widened where neighbours deviate alike: such readings tell less than their number. An error of an instrument
@@ -128,9 +129,9 @@ function scatterOf({ model, kept }: Part, fit: Fit): { scatter: number[]; freedo
   const scatter = Array.from({ length: model.channels }, (_, c) => {
     const left = kept.flatMap((keep, i) => (keep ? [fit.differences[0]![i * model.channels + c] as number] : []))
     const square = left.reduce((sum, x) => sum + x * x, 0)
-    const alike = Math.min(MOST_ALIKE, Math.max(0, alikeness(left)))
+    const alike = Math.min(MAX_CORRELATION, Math.max(0, alikeness(left)))
     const free = Math.max(0, left.length - taken)
-    const lacking = model.usual === undefined ? Math.max(0, 1 - free) : Math.max(0, TELLING - free)
+    const lacking = model.usual === undefined ? Math.max(0, 1 - free) : Math.max(0, ENOUGH_FREEDOM - free)
     freedom += free + lacking
     const usual = lacking * (model.usual?.[c] ?? 0) ** 2
     return Math.sqrt(((square + usual) / (free + lacking)) * ((1 + alike) / (1 - alike)))
@@ -147,7 +148,7 @@ function takenBy({ parameters, solution: { covariance } }: Fit): number {
   }, 0)
 }
 
-const MOST_ALIKE = 0.9
+const MAX_CORRELATION = 0.9
 /** Correlation of deviations with their neighbours: 0 for independent ones. Few readings tell it badly, so that chance is taken off. */
 export function alikeness(deviations: readonly number[]): number {
   const square = deviations.reduce((sum, x) => sum + x * x, 0)

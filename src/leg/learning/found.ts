@@ -3,7 +3,7 @@ import { type Fit, indexOf, type Part } from './fit.js'
 import { fromCoordinate, type Parameter } from './model.js'
 
 /** Half the interval over the value, beyond which a value counts as undetermined. */
-const WIDEST = 0.75
+const MAX_RELATIVE_WIDTH = 0.75
 
 /** Estimate of one field from the logs. */
 export interface Found {
@@ -55,7 +55,7 @@ function foundOne(fit: Fit, parts: readonly Part[], path: string): Found {
   const base = { path, logs: telling.map(({ model }) => model.log), value, readings, shares }
   const half = (interval[1] - interval[0]) / 2
   const held = fit.solution.atLimit.includes(i)
-  if (held || !(half < WIDEST * Math.abs(value)))
+  if (held || !(half < MAX_RELATIVE_WIDTH * Math.abs(value)))
     return { ...base, interval: undefined, spread: [value, value], why: whyNot(fit, i, held, base.shares) }
   const [low, high] = wider(telling, path, value, interval)
   return { ...base, interval: clipped(interval, parameter), spread: clipped([low, high], parameter), why: whyWider(telling, path) }
@@ -132,14 +132,14 @@ export function confounded(
 ): { readonly one: string; readonly other: string; readonly correlation: number }[] {
   const n = fit.parameters.length
   const { covariance } = fit.solution
-  return paths.flatMap((one, a) =>
+  return paths.flatMap((path, a) =>
     paths.slice(a + 1).flatMap((other) => {
-      const [i, k] = [indexOf(fit, one), indexOf(fit, other)]
+      const [i, k] = [indexOf(fit, path), indexOf(fit, other)]
       const correlation =
         (covariance[i * n + k] as number) / Math.sqrt((covariance[i * n + i] as number) * (covariance[k * n + k] as number))
-      return Math.abs(correlation) > TOGETHER ? [{ one, other, correlation }] : []
+      return Math.abs(correlation) > TOGETHER_CORRELATION ? [{ one: path, other, correlation }] : []
     }),
   )
 }
 
-const TOGETHER = 0.9
+const TOGETHER_CORRELATION = 0.9

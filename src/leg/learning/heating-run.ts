@@ -16,7 +16,7 @@ export interface HeatingMoment {
 type Law = typeof cooling.holds
 
 /** Factors whose laws are kept: that of the fit, and a step to either side. */
-const KEPT = 3
+const KEPT_LAWS = 3
 
 /** Predicts the mounting face of a motor over a heating run in still air, from its first temperature on. */
 export class HeatingRun {
@@ -69,7 +69,7 @@ export class HeatingRun {
     // The last used stands last.
     this.#laws.delete(factor)
     this.#laws.set(factor, laws)
-    for (const old of this.#laws.keys()) if (this.#laws.size > KEPT) this.#laws.delete(old)
+    for (const old of this.#laws.keys()) if (this.#laws.size > KEPT_LAWS) this.#laws.delete(old)
     return laws
   }
 

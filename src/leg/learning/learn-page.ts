@@ -35,16 +35,16 @@ const movedTable = (moved: Learnt['moved']): Block =>
   table(
     'Fields estimated from the logs',
     ['log', 'field', 'before', 'after', '95 % confidence', 'readings', '', 'rests on', 'remark'],
-    moved.map((one) => [
-      one.log,
-      one.path,
-      one.before,
-      one.after,
-      one.interval?.join(' to ') ?? '',
-      one.readings,
-      STATES[one.state],
-      one.restsOn.map(({ what, share }) => `${what} ${Math.round(100 * share)} %`).join(', '),
-      [one.why ?? '', ...one.explanations.map((slip) => `explained if ${slip}`)].filter((part) => part !== '').join('; '),
+    moved.map((field) => [
+      field.log,
+      field.path,
+      field.before,
+      field.after,
+      field.interval?.join(' to ') ?? '',
+      field.readings,
+      STATES[field.state],
+      field.restsOn.map(({ what, share }) => `${what} ${Math.round(100 * share)} %`).join(', '),
+      [field.why ?? '', ...field.explanations.map((slip) => `explained if ${slip}`)].filter((part) => part !== '').join('; '),
     ]),
   )
 
@@ -52,15 +52,15 @@ const comparedTable = (compared: Learnt['compared']): Block =>
   table(
     'Measurements that correct no field',
     ['log', 'what', 'predicted', 'band', 'measured', '95 % confidence', '', 'meaning'],
-    compared.map((one) => [
-      one.log,
-      one.what,
-      endless(one.predicted),
-      one.band.map(endless).join(' to '),
-      one.measured ?? 'undetermined',
-      one.interval?.join(' to ') ?? '',
-      one.state,
-      one.means,
+    compared.map((comparison) => [
+      comparison.log,
+      comparison.what,
+      endless(comparison.predicted),
+      comparison.band.map(endless).join(' to '),
+      comparison.measured ?? 'undetermined',
+      comparison.interval?.join(' to ') ?? '',
+      comparison.state,
+      comparison.means,
     ]),
   )
 
@@ -68,5 +68,12 @@ const nextTable = (next: Learnt['next']): Block =>
   table(
     'Measurements by what they would add',
     ['', 'what to do', 'field', '95 % interval now', 'interval after it, over now', 'information of the interval now'],
-    next.map((one, i) => [i + 1, one.todo, one.path, one.now, significant(one.narrowed, 2), significant(one.information, 2)]),
+    next.map((measurement, i) => [
+      i + 1,
+      measurement.todo,
+      measurement.path,
+      measurement.now,
+      significant(measurement.narrowed, 2),
+      significant(measurement.information, 2),
+    ]),
   )

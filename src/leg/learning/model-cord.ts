@@ -55,7 +55,7 @@ const powerLaw = line(
 const HOUR = 3600
 const YEAR = 31_557_600
 /** What is still to be lost between the last reading and a year is known to half of itself, 95 of 100 times (assumption). */
-const BEYOND = 0.5 / 1.96
+const EXTRAPOLATION_SIGMA = 0.5 / 1.96
 
 /** Decay of the pretension, by equal losses per decade of time; its rival is a power law. @internal */
 export function pretensionModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
@@ -107,7 +107,7 @@ export function decayModel({ log, start, share, others, left: usual, reading }: 
       return rows.map(([time]) => reading(value, tension * left(time!, kept), time! / whole))
     },
     measured: ([, read]) => [read!],
-    beyond: (path, value, rows) => (path === share.id ? BEYOND * Math.abs(left(lastOf(rows), value) - value) : 0),
+    beyond: (path, value, rows) => (path === share.id ? EXTRAPOLATION_SIGMA * Math.abs(left(lastOf(rows), value) - value) : 0),
   })
   const power = law((time, yearShare) => powerLaw.si({ yearShare, time: Math.max(time, HOUR), from: HOUR, year: YEAR }))
   return { ...law(usual), rival: power }

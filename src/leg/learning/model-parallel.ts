@@ -34,10 +34,10 @@ const known = (id: string, what: string, start: number, deviation: number, cure:
 })
 
 /** Free lengths and initial tensions of springs from stock, half of what holds 95 % of them in standard deviations (assumption). */
-const LENGTH_KNOWN = 0.01 / 1.96
-const TENSION_KNOWN = 0.1 / 1.96
+const LENGTH_SIGMA = 0.01 / 1.96
+const TENSION_SIGMA = 0.1 / 1.96
 /** A weight on a kitchen scale. */
-const MASS_KNOWN = 0.01 / 1.96
+const MASS_SIGMA = 0.01 / 1.96
 const TURN = 2 * Math.PI
 
 /** What a log of a spring depends on, and the spring that it makes. */
@@ -64,14 +64,14 @@ function springParameters(leg: LegModel, joint: Joint, log: string) {
     `${path}.freeLength`,
     `the free length of the spring of the ${joint}`,
     own.freeLength,
-    LENGTH_KNOWN,
+    LENGTH_SIGMA,
     'measure it between the insides of the hooks with a calliper',
   )
   const tension = known(
     `${path}.initialTension`,
     `the initial tension of the spring of the ${joint}`,
     own.initialTension,
-    TENSION_KNOWN,
+    TENSION_SIGMA,
     'hang weights on the spring until its coils just open',
   )
   const opens = own.initialTension > 0
@@ -125,7 +125,7 @@ export function weightModel(leg: LegModel, log: string, joint: Joint, accuracy: 
   if (own === undefined) throw new RangeError(`the link of the ${joint} has no counterweight`)
   const words = `of the counterweight at the ${joint}`
   const beyond = known(`${path}.beyond`, `the distance ${words}`, own.beyond, 0.1, `log ${log}`)
-  const mass = known(`${path}.mass`, `the mass ${words}`, own.mass, MASS_KNOWN, 'weigh it with its screws on a kitchen scale')
+  const mass = known(`${path}.mass`, `the mass ${words}`, own.mass, MASS_SIGMA, 'weigh it with its screws on a kitchen scale')
   const [gain, zero] = [errorOf(log, 'weightTorque', 'torque gain', accuracy), errorOf(log, 'weightTorque', 'angle zero', accuracy)]
   return {
     log,

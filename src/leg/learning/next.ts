@@ -27,8 +27,8 @@ export interface NextMeasurement {
 }
 
 /** Narrower by less than this is not worth a measurement. */
-const WORTH = 0.9
-const MOST = 6
+const WORTH_MEASURING = 0.9
+const MAX_SUGGESTIONS = 6
 
 /** What to measure next: what is not known about the instruments of the logs there are, and the logs that are not there. @internal */
 export function nextMeasurements(
@@ -38,17 +38,18 @@ export function nextMeasurements(
   cases?: readonly CaseId[],
 ): NextMeasurement[] {
   const weights = new Map<string, number>()
-  const weighed = ({ ends: [low, high], ...one }: Candidate): NextMeasurement => {
+  const weighed = ({ ends: [low, high], ...candidate }: Candidate): NextMeasurement => {
     const information =
-      weights.get(one.path) ?? informationOf(withNumber(leg.x, one.path, low), withNumber(leg.x, one.path, high), cases).information
-    weights.set(one.path, information)
-    return { ...one, information }
+      weights.get(candidate.path) ??
+      informationOf(withNumber(leg.x, candidate.path, low), withNumber(leg.x, candidate.path, high), cases).information
+    weights.set(candidate.path, information)
+    return { ...candidate, information }
   }
   return [...betterInstruments(leg, found), ...missingLogs(leg, found, done)]
-    .filter(({ narrowed }) => narrowed < WORTH)
+    .filter(({ narrowed }) => narrowed < WORTH_MEASURING)
     .map(weighed)
     .sort((a, b) => b.information * (1 - b.narrowed) - a.information * (1 - a.narrowed))
-    .slice(0, MOST)
+    .slice(0, MAX_SUGGESTIONS)
 }
 
 /** A measurement whose worth is not weighed yet. */
@@ -86,7 +87,7 @@ function missingLogs(leg: LegModel, found: readonly Found[], done: readonly stri
         return []
       }
       const gains = foundIn(fit, [part]).map(({ path, interval }) => {
-        const before = found.find((one) => one.path === path && one.interval !== undefined)?.interval
+        const before = found.find((estimate) => estimate.path === path && estimate.interval !== undefined)?.interval
         const { low, high } = expectationOf(leg, path)
         const [from, to] = before ?? [low, high]
         // Two independent estimates of one value add their weights.

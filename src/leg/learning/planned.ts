@@ -19,7 +19,7 @@ export function plannedRows(
   joint: DrivenJoint,
   model: LogModel,
 ): { rows: Rows; scatter: readonly number[] } {
-  const start = new Map(model.parameters.map((one) => [one.id, one.start]))
+  const start = new Map(model.parameters.map((parameter) => [parameter.id, parameter.start]))
   const at = (name: string) => start.get(name) as number
   const rows = asked(leg, id, joint)
   const predicted = model.predict(at, rows)
@@ -43,8 +43,8 @@ function asked(leg: LegModel, id: MeasurementId, joint: DrivenJoint): Rows {
     case 'cordFriction':
       return turns.map((turn) => [5, 5 * Math.exp(leg.drives[joint as Joint].friction * 2 * Math.PI * turn), 2 * Math.PI * turn])
     case 'windup': {
-      const most = windupTorque(leg, joint)
-      return [0, 1, 2, 3, 4, 5, 6, 7, 8, 7, 6, 5, 4, 3, 2, 1, 0].map((step) => [(most * step) / 8, 0])
+      const max = windupTorque(leg, joint)
+      return [0, 1, 2, 3, 4, 5, 6, 7, 8, 7, 6, 5, 4, 3, 2, 1, 0].map((step) => [(max * step) / 8, 0])
     }
     case 'pretension':
       return [0.042, 0.17, 1, 3, 7, 14, 30].map((days) => [days * DAY, driveOf(x, joint, 'cord').pretension])

@@ -23,10 +23,10 @@ export interface Expectation {
 }
 
 /** A value is far out where it is this many times farther from the typical value than the end of the band, in ratio. */
-const FAR = 3
+const FAR_OUT = 3
 
 /** Shares of a field that the specification gives as one number. */
-const AROUND: Readonly<Record<string, readonly [number, number]>> = {
+const RELATIVE_BANDS: Readonly<Record<string, readonly [number, number]>> = {
   axialRigidity: [0.75, 1.25],
   pretension: [0.7, 1.3],
   windingToMount: [0.7, 1.3],
@@ -65,7 +65,7 @@ export function expectationOf(leg: LegModel, path: string): Expectation {
         ? springRateOf(leg, joint as Joint)
         : valueAt(x, path)
   const typical = isBand(given) ? given.typical : (given as number)
-  const around = AROUND[name] ?? [0.8, 1.2]
+  const around = RELATIVE_BANDS[name] ?? [0.8, 1.2]
   // A band of one value still lets a measurement differ by a tenth.
   const { low, high } = isBand(given)
     ? { low: Math.min(given.low, 0.9 * typical), high: Math.max(given.high, 1.1 * typical) }
@@ -88,11 +88,11 @@ export function expectationOf(leg: LegModel, path: string): Expectation {
 }
 
 /** A free angle is set by where the legs rest: known to some fifteen degrees. */
-const REST = Math.PI / 12
+const REST_ANGLE = Math.PI / 12
 const freeAngle = (typical: number, text: Expectation['text']): Expectation => ({
-  low: typical - REST,
+  low: typical - REST_ANGLE,
   typical,
-  high: typical + REST,
+  high: typical + REST_ANGLE,
   least: Number.NEGATIVE_INFINITY,
   most: Number.POSITIVE_INFINITY,
   because: '',
@@ -120,7 +120,7 @@ export function implausible(expected: Expectation, value: number): string | unde
   const band = `${unit(expected.low)} to ${unit(expected.high)} was expected`
   if (value < expected.least || value > expected.most) return `${unit(value)} is not possible (${expected.because}); ${band}`
   const distance = distanceOf(expected, value)
-  if (distance > FAR)
+  if (distance > FAR_OUT)
     return `${unit(value)} is ${distance > 100 ? 'more than 100' : distance.toFixed(1)} times as far from ${unit(expected.typical)} as the end of what was expected (${unit(expected.low)} to ${unit(expected.high)})`
   return undefined
 }

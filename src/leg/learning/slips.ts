@@ -48,13 +48,13 @@ function slipsOf(id: MeasurementId, units: readonly string[]): Slip[] {
         ),
       })),
   )
-  const swapped = columns.flatMap((one, a) =>
+  const swapped = columns.flatMap((column, a) =>
     columns.slice(a + 1).flatMap((other, k): Slip[] => {
       const b = a + 1 + k
-      if (one.kind !== other.kind) return []
+      if (column.kind !== other.kind) return []
       return [
         {
-          what: `the columns ${one.name} and ${other.name} are swapped`,
+          what: `the columns ${column.name} and ${other.name} are swapped`,
           undone: (rows) => rows.map((row) => row.map((x, i) => (i === a ? row[b]! : i === b ? row[a]! : x))),
         },
       ]
@@ -121,19 +121,19 @@ export function explanationsOf({ leg, id, joint, rows, kept, units, modelFor }: 
 function distanceAfter(leg: LegModel, model: LogModel, rows: Rows, kept: readonly boolean[]): number | undefined {
   const read = rows.map(model.measured)
   const scatter = Array.from({ length: model.channels }, (_, c) => {
-    const values = read.map((one) => one[c]!)
+    const values = read.map((row) => row[c]!)
     return Math.max(0.02 * (Math.max(...values) - Math.min(...values)), 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
   })
   const part: Part = { model, rows, kept, scatter }
   let fit: ReturnType<typeof fitTogether>
   try {
-    const first = fitTogether([part], undefined, QUICK)
+    const first = fitTogether([part], undefined, QUICK_ITERATIONS)
     const channels = scatter.map((closest, c) => ({
       deviations: rows.map((_, i) => first.differences[0]![i * model.channels + c] as number),
       closest,
     }))
     const stay = withoutSpikes('', [], kept, channels, [], {})
-    fit = stay === kept ? first : fitTogether([{ ...part, kept: stay }], first, QUICK)
+    fit = stay === kept ? first : fitTogether([{ ...part, kept: stay }], first, QUICK_ITERATIONS)
   } catch {
     return undefined
   }
@@ -150,12 +150,12 @@ function distanceAfter(leg: LegModel, model: LogModel, rows: Rows, kept: readonl
 }
 
 /** Iterations of a quick fit. */
-const QUICK = 40
+const QUICK_ITERATIONS = 40
 /** A dozen rows say enough of a long run. */
-const ENOUGH = 12
+const ENOUGH_ROWS = 12
 function thinned(rows: Rows, kept: readonly boolean[]): [Rows, readonly boolean[]] {
   // A path of loads needs every step; runs over time are longer, and do not.
-  if (rows.length <= 2 * ENOUGH) return [rows, kept]
-  const every = Math.ceil(rows.length / ENOUGH)
+  if (rows.length <= 2 * ENOUGH_ROWS) return [rows, kept]
+  const every = Math.ceil(rows.length / ENOUGH_ROWS)
   return [rows.filter((_, i) => i % every === 0), kept.filter((_, i) => i % every === 0)]
 }

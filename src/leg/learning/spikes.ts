@@ -7,11 +7,11 @@ export interface SpikeOptions {
 }
 
 /** Readings farther than this many robust deviations from the rest are spikes. */
-const SPIKE = 6
+const SPIKE_DEVIATIONS = 6
 /** The median of absolute deviations of a normal scatter, over its standard deviation. */
 const MAD = 0.6744897501960817
 /** Fewest readings of which one can be called a spike. */
-const FEWEST = 5
+const MIN_READINGS = 5
 
 /**
  * Readings far outside the scatter of the rest, by index. `closest` is the least scatter that is believed. `freedom` is how many readings the fit left
@@ -26,7 +26,7 @@ function spikesOf(deviations: readonly number[], closest: number, freedom: numbe
   const middle = median(deviations)
   const nearer = Math.sqrt(deviations.length / freedom)
   const deviation = Math.max((nearer * median(deviations.map((r) => Math.abs(r - middle)))) / MAD, closest)
-  return deviations.flatMap((r, i) => (Math.abs(r - middle) > SPIKE * deviation ? [i] : []))
+  return deviations.flatMap((r, i) => (Math.abs(r - middle) > SPIKE_DEVIATIONS * deviation ? [i] : []))
 }
 
 /** Which readings stay: all that were kept before, without the spikes. Every spike is reported. */
@@ -39,7 +39,7 @@ export function withoutSpikes(
   options: SpikeOptions,
 ): readonly boolean[] {
   const at = kept.flatMap((keep, i) => (keep ? [i] : []))
-  if (at.length < FEWEST) return kept
+  if (at.length < MIN_READINGS) return kept
   const spikes = new Set(
     channels.flatMap(({ deviations, closest, freedom = at.length }) =>
       spikesOf(
@@ -57,5 +57,5 @@ export function withoutSpikes(
       what: 'spike',
       message: `far outside the scatter of the other readings; ${keep ? 'kept' : 'left out'}`,
     })
-  return keep ? kept : kept.map((one, i) => one && !spikes.has(i))
+  return keep ? kept : kept.map((isKept, i) => isKept && !spikes.has(i))
 }

@@ -6,7 +6,7 @@ import type { LogModel } from './model.js'
 import { type SpikeOptions, withoutSpikes } from './spikes.js'
 
 /** Fewest whole rows for an estimate. */
-export const LEAST_READINGS = 3
+export const MIN_READINGS = 3
 
 /** A log that is used, fitted alone. */
 export interface Used {
@@ -34,7 +34,7 @@ export function fitLog(
   }))
   const stay = withoutSpikes(log, lines, kept, channels, remarks, options)
   const count = stay.filter(Boolean).length
-  if (count < Math.max(LEAST_READINGS, model.learns.length + 1)) {
+  if (count < Math.max(MIN_READINGS, model.learns.length + 1)) {
     remarks.push(ofLog(log, 'few readings', `${count} readings are left, too few to estimate a field`))
     return undefined
   }
@@ -57,19 +57,19 @@ export function fitLog(
 }
 
 /** Fewest later readings that show a decay of their own. */
-const FEWEST_LATE = 5
+const MIN_LATE_READINGS = 5
 /** The later half of the readings: a cord that first beds in follows another decay then. */
 function lateOnly(kept: readonly boolean[]): readonly boolean[] | undefined {
   const at = kept.flatMap((keep, i) => (keep ? [i] : []))
   const late = at.slice(at.length >> 1)
-  return late.length < FEWEST_LATE ? undefined : kept.map((keep, i) => keep && i >= (late[0] as number))
+  return late.length < MIN_LATE_READINGS ? undefined : kept.map((keep, i) => keep && i >= (late[0] as number))
 }
 
 const squares = ({ fit, part }: { fit: Fit; part: Part }): number =>
   part.kept.reduce((sum, keep, i) => (keep ? sum + (fit.differences[0]![i] as number) ** 2 : sum), 0)
 
 /** Neighbours that deviate alike mean that the model leaves something out. */
-const ALIKE = 0.35
+const MAX_AUTOCORRELATION = 0.35
 function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: LogRemark[]): void {
   const { channels } = part.model
   const worst = Math.max(
@@ -77,7 +77,7 @@ function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: L
       alikeness(part.kept.flatMap((keep, i) => (keep ? [fit.differences[0]![i * channels + c] as number] : []))),
     ),
   )
-  if (worst > ALIKE)
+  if (worst > MAX_AUTOCORRELATION)
     remarks.push(
       ofLog(
         log,
@@ -88,9 +88,9 @@ function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: L
 }
 
 /** A law that fits this much worse, in squares of the scatter, is out. */
-const RULED_OUT = 25
+const RULED_OUT_BEYOND = 25
 /** Laws that differ by less than this are not separated. */
-const ALIKE_LAWS = 4
+const MIN_SEPARATION = 4
 
 /** Half of an interval. */
 const narrowed = (value: number, [low, high]: readonly [number, number]) => [(value + low) / 2, (value + high) / 2] as const
@@ -101,9 +101,9 @@ export function withRivals(found: Found, group: readonly Used[], remarks: LogRem
   for (const { rivals, part } of group) {
     if (!part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0) continue
     for (const { worse, late, fit, part: own } of rivals) {
-      const other = worse > RULED_OUT ? undefined : foundIn(fit, [own]).find(({ path }) => path === found.path)
+      const other = worse > RULED_OUT_BEYOND ? undefined : foundIn(fit, [own]).find(({ path }) => path === found.path)
       if (other?.interval === undefined || result.interval === undefined) continue
-      const lower = !late && worse < ALIKE_LAWS
+      const lower = !late && worse < MIN_SEPARATION
       const words = late ? inStages(found, other.value, result.interval) : twoLaws(found, other.value, lower)
       if (words !== undefined) remarks.push(ofLog(part.model.log, 'misfit', words))
       // The later half alone has few readings: one standard error of it counts, not its whole interval.
@@ -125,7 +125,7 @@ const twoLaws = ({ path, value }: Found, other: number, lower: boolean): string 
   `equal losses per decade of time give ${path} as ${significant(Math.max(value, other), 3)}, a power law of time ${significant(Math.min(value, other), 3)}${lower ? '; the readings do not show which holds, and the lower one is taken' : ''}. The interval holds both; a longer log would decide`
 
 /** Estimates of single logs farther apart than this many combined standard errors do not belong to one value. */
-const APART = 3
+const MAX_STANDARD_ERRORS = 3
 
 export function disagreements(found: readonly Found[], group: readonly Used[], remarks: LogRemark[]): void {
   for (const { path, logs } of found) {
@@ -138,7 +138,7 @@ export function disagreements(found: readonly Found[], group: readonly Used[], r
       })
     const [a, b] = own as [(typeof own)[0], (typeof own)[0]]
     const apart = Math.abs(a.at - b.at) / Math.hypot(a.error, b.error)
-    if (apart > APART)
+    if (apart > MAX_STANDARD_ERRORS)
       remarks.push(
         ofLog(
           logs.join(', '),

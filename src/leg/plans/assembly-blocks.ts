@@ -60,20 +60,20 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
       : table(
           'Cords to cut',
           ['cord', 'joint', 'cut', 'end to end, laid loose', 'tail, each end', 'inside each end', 'clamp on the pinion at'],
-          cuts.cords.map((one) => [
-            one.cord,
-            jointWords(one.joint),
-            whole(one.cutLength, Math.ceil),
-            whole(one.betweenEnds, Math.round),
-            one.tail,
-            phrase`${one.endLength} (${oneName(one.ends)})`,
-            one.clampAt === undefined ? 'not clamped' : `${whole(one.clampAt, Math.round)} from an end`,
+          cuts.cords.map((cord) => [
+            cord.cord,
+            jointWords(cord.joint),
+            whole(cord.cutLength, Math.ceil),
+            whole(cord.betweenEnds, Math.round),
+            cord.tail,
+            phrase`${cord.endLength} (${oneName(cord.ends)})`,
+            cord.clampAt === undefined ? 'not clamped' : `${whole(cord.clampAt, Math.round)} from an end`,
           ]),
         ),
     table(
       'Pins to buy',
       ['pin', 'joint', 'length needed', 'buy', 'fit'],
-      cuts.pins.map((one) => [one.size, one.joint, one.length, one.catalogue ?? 'cut it', one.fit]),
+      cuts.pins.map((pin) => [pin.size, pin.joint, pin.length, pin.catalogue ?? 'cut it', pin.fit]),
     ),
     cuts.shaft === undefined
       ? undefined
@@ -85,12 +85,12 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
     table(
       'Bolts to buy',
       ['bolts', 'count', 'at least', 'never longer than', 'buy'],
-      cuts.bolts.map((one) => [
-        `${one.thread} class ${one.propertyClass}, ${boltsName(one.group)}`,
-        one.count,
-        one.leastLength,
-        one.mostLength ?? 'no limit',
-        one.catalogue ?? 'none fits',
+      cuts.bolts.map((bolt) => [
+        `${bolt.thread} class ${bolt.propertyClass}, ${boltsName(bolt.group)}`,
+        bolt.count,
+        bolt.leastLength,
+        bolt.mostLength ?? 'no limit',
+        bolt.catalogue ?? 'none fits',
       ]),
     ),
     text('A screw that is too long shorts the winding of the motor: measure the depth of its threads first.'),
@@ -99,12 +99,12 @@ export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
       : table(
           'Finished cords, before they are tensioned',
           ['joint', 'end to end, at least', 'at most', 'bed in with', 'proof-pull with'],
-          plan.checks.map((one) => [
-            jointWords(one.joint),
-            whole(one.shortest, Math.ceil),
-            whole(one.longest, Math.floor),
-            one.beddingLoad,
-            one.proofLoad,
+          plan.checks.map((check) => [
+            jointWords(check.joint),
+            whole(check.shortest, Math.ceil),
+            whole(check.longest, Math.floor),
+            check.beddingLoad,
+            check.proofLoad,
           ]),
         ),
   ]
@@ -119,16 +119,16 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
     table(
       'How each cord lies',
       ['joint', 'spans', 'lay at', 'turns on the pinion', 'wrap of each branch on the drum', 'least wrap left'],
-      windings.map((one) => [
-        jointWords(one.joint),
-        one.arrangement,
-        one.hipHeldAt === undefined ? one.layAt : phrase`${one.layAt}, hip at ${one.hipHeldAt}`,
-        significant(one.pinionTurns.si, 3),
-        one.drumWrap,
-        one.leastDrumWrap,
+      windings.map((winding) => [
+        jointWords(winding.joint),
+        winding.arrangement,
+        winding.hipHeldAt === undefined ? winding.layAt : phrase`${winding.layAt}, hip at ${winding.hipHeldAt}`,
+        significant(winding.pinionTurns.si, 3),
+        winding.drumWrap,
+        winding.leastDrumWrap,
       ]),
     ),
-    { kind: 'pictures' as const, pictures: windings.map((one) => windingPicture(bench, one)) },
+    { kind: 'pictures' as const, pictures: windings.map((winding) => windingPicture(bench, winding)) },
     heading('Tensioners'),
     table(
       'How far each tensioner is turned',
@@ -144,17 +144,17 @@ export function cordBlocks({ leg, windings, tensioners }: AssemblyPlan): readonl
         'turns to set',
         'per turn',
       ],
-      tensioners.map((one) => [
-        jointWords(one.joint),
-        one.thread,
-        one.pretension,
-        byCalliper(one.start.si),
-        byCalliper(one.set.si),
-        byCalliper(one.end.si),
-        one.travel,
-        significant(one.turnsToStart.si, 2),
-        significant(one.turnsToSet.si, 2),
-        one.tensionPerTurn,
+      tensioners.map((tensioner) => [
+        jointWords(tensioner.joint),
+        tensioner.thread,
+        tensioner.pretension,
+        byCalliper(tensioner.start.si),
+        byCalliper(tensioner.set.si),
+        byCalliper(tensioner.end.si),
+        tensioner.travel,
+        significant(tensioner.turnsToStart.si, 2),
+        significant(tensioner.turnsToSet.si, 2),
+        tensioner.tensionPerTurn,
       ]),
     ),
   ]

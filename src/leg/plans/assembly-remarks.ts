@@ -75,7 +75,7 @@ export function problemsOf(
   { drives, cuts, windings, tensioners, presses }: Pick<AssemblyPlan, 'drives' | 'cuts' | 'windings' | 'tensioners' | 'presses'>,
 ): string[] {
   return [
-    ...drives.flatMap((one) => one.problems),
+    ...drives.flatMap((drive) => drive.problems),
     ...cuts.bolts
       .filter(({ catalogue }) => catalogue === undefined)
       .map(({ group, leastLength, mostLength }) =>

@@ -25,7 +25,7 @@ export function followUps(
 ): FollowUp[] {
   const left = (joint: DrivenJoint, time: number) => shareLeft(bench, joint, time)
   const all: FollowUp[] = [
-    ...drives.flatMap((one) => one.followUps),
+    ...drives.flatMap((drive) => drive.followUps),
     ...tensioners.flatMap(({ joint, pretension, tensionPerTurn }) => {
       const follow = (when: FollowUp['when'], time: number): FollowUp => {
         const share = left(joint, time)
@@ -60,7 +60,7 @@ export function followUps(
 /** Bedding, making and proof-pulling of the cords' ends. */
 function cordEnds({ checks, bonds: bonded }: Pick<AssemblyPlan, 'checks' | 'bonds'>): string[] {
   const loads = (of: 'beddingLoad' | 'proofLoad') =>
-    checks.map((one) => phrase`${jointWords(one.joint)} ${one[of]} (${kilograms(one[of].si)})`).join(', ')
+    checks.map((check) => phrase`${jointWords(check.joint)} ${check[of]} (${kilograms(check[of].si)})`).join(', ')
   return [
     `Bed in each cord before its ends are made: load it ten times, behind a guard, to ${loads('beddingLoad')}. Most luggage scales end at 40 kg: use a crane scale beyond, or a lever of known ratio with a bag of water. It spares the tensioner the bedding stretch, which its end position counts on.`,
     ...(bonded.length > 0
@@ -129,7 +129,7 @@ const VICE = 5000
 /** How pins are pressed in. */
 function pressing(presses: readonly PressStep[]): string[] {
   if (presses.length === 0) return []
-  const printed = presses.some((one) => one.printed)
+  const printed = presses.some((press) => press.printed)
   const hard = presses.some(({ pressingForce }) => pressingForce.si > VICE)
   return [
     `Press the pins in with ${hard ? 'a workshop press with a force gauge' : 'a vice or an arbor press'} and a guide, never with a hammer; stop if the force passes the one listed by half${printed ? ', or the print turns white' : ''}. Eye protection: a hardened pin can shatter.`,

@@ -23,14 +23,14 @@ export function assemblyPage(plan: AssemblyPlan): Page {
     table(
       'What to buy for one leg',
       ['item', 'size', 'quantity', 'remark'],
-      plan.shopping.map((one) => [one.item, one.size, one.quantity, one.remark]),
+      plan.shopping.map((item) => [item.item, item.size, item.quantity, item.remark]),
     ),
     ...couponBlocks(plan),
     heading('Presses'),
     table(
       'Pins to press in',
       ['pin', 'joint', 'hole', 'interference', 'force into one boss, up to', 'hoop stress at the bore'],
-      plan.presses.map((one) => [one.pin, one.joint, one.hole, one.interference, one.pressingForce, one.boreHoopStress]),
+      plan.presses.map((press) => [press.pin, press.joint, press.hole, press.interference, press.pressingForce, press.boreHoopStress]),
     ),
     ...bondBlocks(plan),
     ...cordBlocks(plan),
@@ -42,19 +42,19 @@ export function assemblyPage(plan: AssemblyPlan): Page {
     table(
       'What to look at again',
       ['when', 'what', 'expect'],
-      plan.followUps.map((one) => [one.when, one.what, one.expect]),
+      plan.followUps.map((followUp) => [followUp.when, followUp.what, followUp.expect]),
     ),
     heading('When a reading is off'),
     table(
       'Readings, what they mean and what to do',
       ['reading', 'means', 'do'],
-      plan.troubles.map((one) => [one.reading, one.means, one.cure]),
+      plan.troubles.map((trouble) => [trouble.reading, trouble.means, trouble.cure]),
     ),
     heading('Assumed values'),
     table(
       'Assumed values and their reasons',
       ['what', 'value', 'reason'],
-      plan.assumed.map((one) => [one.what, one.value, one.why]),
+      plan.assumed.map((row) => [row.what, row.value, row.why]),
     ),
   ]
   return { title: `${plan.leg.name}: assembly plan`, blocks: blocks.filter((block) => block !== undefined) }
@@ -69,7 +69,7 @@ const couponBlocks = ({ coupons }: AssemblyPlan): Block[] =>
         table(
           'What to try on scraps',
           ['what', 'how', 'expect'],
-          coupons.map((one) => [one.what, one.how, one.expect]),
+          coupons.map((coupon) => [coupon.what, coupon.how, coupon.expect]),
         ),
       ]
 
@@ -81,7 +81,13 @@ const bondBlocks = ({ bonds }: AssemblyPlan): Block[] =>
         table(
           'Ends to bond',
           ['joint', 'adhesive', 'bonded length', 'gap around the cord', 'mechanical lock next to the bond'],
-          bonds.map((one) => [one.joint, one.adhesive, one.bondedLength, one.gap, one.mechanicalLock ? 'yes' : 'no: add a knot or cone']),
+          bonds.map((bond) => [
+            bond.joint,
+            bond.adhesive,
+            bond.bondedLength,
+            bond.gap,
+            bond.mechanicalLock ? 'yes' : 'no: add a knot or cone',
+          ]),
         ),
       ]
 
@@ -89,13 +95,13 @@ const screwTable = ({ tightening }: AssemblyPlan): Block =>
   table(
     'Screws in their order',
     ['', 'what', 'screws', 'passes', 'last pass on a lever of 100 mm', 'preload', 'remark'],
-    tightening.map((one, i) => [
+    tightening.map((row, i) => [
       i + 1,
-      one.what,
-      `${one.count} × ${one.thread}`,
-      one.passes.map(shown).join(', '),
-      kilograms(one.torque.si / LEVER),
-      one.preload,
-      one.remark,
+      row.what,
+      `${row.count} × ${row.thread}`,
+      row.passes.map(shown).join(', '),
+      kilograms(row.torque.si / LEVER),
+      row.preload,
+      row.remark,
     ]),
   )

@@ -66,7 +66,7 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
     followUps: followUps(bench, tensioners, screws, drives),
     checks,
     coupons: coupons(pressed, checks, hasPrints(bench.x)),
-    troubles: [...troubles(checks, pressed, tensioners), ...drives.flatMap((one) => one.troubles)],
+    troubles: [...troubles(checks, pressed, tensioners), ...drives.flatMap((drive) => drive.troubles)],
     shopping: shoppingList(bench, { cuts, rod, drives, bonds: bonded }),
     problems: problemsOf(bench, { drives, cuts, windings, tensioners, presses: pressed }),
   }

@@ -39,11 +39,11 @@ export function beltSetting({ x }: LegModel, joint: DrivenJoint): BeltSetting {
   const { pitch, axialRigidity, massPerLength } = belt
   const around = (centreDistance: number) => toothBeltLength.si({ smallTeeth, largeTeeth, pitch, centreDistance })
   const length = belt.teeth * pitch
-  const least = ((pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI)) * (1 + 1e-9)
+  const min = ((pitch * (smallTeeth + largeTeeth)) / (2 * Math.PI)) * (1 + 1e-9)
   /** Distance at which the belt has a length. A belt too short for its pulleys stays at the least one. */
   const axesFor = (wanted: number) => {
-    const most = Math.max(2 * stated, wanted)
-    return around(least).length >= wanted ? least : bracketRoot((c) => around(c).length - wanted, least, most)
+    const max = Math.max(2 * stated, wanted)
+    return around(min).length >= wanted ? min : bracketRoot((c) => around(c).length - wanted, min, max)
   }
   const set = axesFor(length * (1 + pretension / axialRigidity))
   const { span } = around(set)

@@ -7,8 +7,8 @@ const SCREWS = [5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70,
 const HAIR = 1e-9
 
 /** The shortest screw of the catalogue from `least` to `most`; absent where there is none. @internal */
-export const screwBetween = (least: number, most: number): number | undefined =>
-  SCREWS.map((millimetres) => millimetres / 1000).find((length) => length >= least - HAIR && length <= most + HAIR)
+export const screwBetween = (min: number, max: number): number | undefined =>
+  SCREWS.map((millimetres) => millimetres / 1000).find((length) => length >= min - HAIR && length <= max + HAIR)
 
 /** The pins of the catalogue next below and next above a length; absent beyond its ends. @internal */
 export function pinsAround(needed: number): { readonly below: number | undefined; readonly above: number | undefined } {

@@ -133,7 +133,7 @@ export function comparisonPage({ changed, before, after, checks }: Comparison): 
       table(
         'What was changed',
         ['field', 'before', 'after'],
-        changed.map((one) => [one.path, one.before, one.after]),
+        changed.map((field) => [field.path, field.before, field.after]),
       ),
       points([`Before: ${verdictText(before)}`, `After: ${verdictText(after)}`]),
       moved.length === 0
@@ -141,12 +141,12 @@ export function comparisonPage({ changed, before, after, checks }: Comparison): 
         : table(
             'Reserves that moved',
             ['part', 'how it fails', 'reserve before', 'reserve after', 'factor'],
-            moved.map((one) => [
-              one.place,
-              ((one.after ?? one.before) as CheckResult).mode,
-              cellOf(one.before),
-              cellOf(one.after),
-              one.factor === undefined ? '' : significant(one.factor, 3),
+            moved.map((check) => [
+              check.place,
+              ((check.after ?? check.before) as CheckResult).mode,
+              cellOf(check.before),
+              cellOf(check.after),
+              check.factor === undefined ? '' : significant(check.factor, 3),
             ]),
           ),
       text(`${checks.length - moved.length} checks are the same in both. Estimates for trained judgement.`),

@@ -11,7 +11,7 @@ import { throughRatio } from '../through-ratio.js'
 import { rodGeometry } from './rod-geometry.js'
 
 /** The foot force never counts as acting on a shorter arm than this share of the standing height: a leg straight over its foot takes no torque at all. */
-const LEAST_ARM = 0.1
+const MIN_ARM = 0.1
 
 /** A drive that stands still under any torque, in one calculation for all corners. */
 export interface Blocked {
@@ -34,9 +34,9 @@ export function blocked(leg: LegModel, joint: DrivenJoint): Blocked {
   const walk = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'walk' })) as never
   // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
   const drumTorque = Math.abs(calculation.get(driveMotion, walk).torque)
-  const least = LEAST_ARM * leg.x.robot.standHeight
-  const force = 1 / Math.max(drumTorque / calculation.get(footForce, walk), least)
-  const onPins = 1 / Math.max(drumTorque / calculation.get(pinLoad, walk), least)
+  const min = MIN_ARM * leg.x.robot.standHeight
+  const force = 1 / Math.max(drumTorque / calculation.get(footForce, walk), min)
+  const onPins = 1 / Math.max(drumTorque / calculation.get(pinLoad, walk), min)
   const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
   const own = calculation.get(driveMotion, here)
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined

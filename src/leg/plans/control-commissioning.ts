@@ -64,12 +64,12 @@ export function signTest(leg: LegModel, joint: DrivenJoint, emf: number, hanging
 const SHARES = [0.1, 0.25, 0.5, 0.75, 1] as const
 
 /** Currents for some torques of a joint up to its largest. @internal */
-export function torqueTable(leg: LegModel, joint: DrivenJoint, emf: number, warm: number, most: number): TorqueCurrent[] {
+export function torqueTable(leg: LegModel, joint: DrivenJoint, emf: number, warm: number, max: number): TorqueCurrent[] {
   const { ratio, efficiency } = driveFacts(leg, joint)
   const perAmpere = (backEmfConstant: number) =>
     jointTorqueConstant.si({ motor: torqueConstants.si({ backEmfConstant }).peakPhase, ratio, efficiency })
   return SHARES.map((share) => {
-    const part = share * most
+    const part = share * max
     const current = (backEmfConstant: number) =>
       new Quantity(currentForTorque.si({ torque: part, perAmpere: perAmpere(backEmfConstant) }), 'peakPhaseCurrent')
     return { jointTorque: torque(part), cold: current(emf), warm: current(warm) }

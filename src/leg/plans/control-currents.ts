@@ -43,9 +43,9 @@ export function currentLimitsOf(joint: DrivenJoint, ask: CurrentsAsk): Currents 
     setting,
   )
   const never = least(
-    moments.map((one) => {
-      const { typical, highest } = coldTorqueConstants(leg, joint, one.air)
-      return inAmperes(one, lossless(typical), lossless(highest))
+    moments.map((moment) => {
+      const { typical, highest } = coldTorqueConstants(leg, joint, moment.air)
+      return inAmperes(moment, lossless(typical), lossless(highest))
     }),
   )
   const heat = continuousTorque(leg, joint, torqueOfCurrent.si({ current: cap, perAmpere: warmPerAmpere }))
@@ -65,7 +65,7 @@ export function currentLimitsOf(joint: DrivenJoint, ask: CurrentsAsk): Currents 
   return {
     limits: [
       currentLimit('continuous, held still in hot air', undefined, held),
-      ...pulses.map((one, i) => currentLimit('for a time, winding warm from walking', durations[i], one)),
+      ...pulses.map((pulse, i) => currentLimit('for a time, winding warm from walking', durations[i], pulse)),
       // Cold magnets give the most torque for a current: that is the case that breaks something.
       currentLimit('absolute maximum', undefined, never),
     ],
@@ -81,11 +81,11 @@ function ownPulse(
   torquePerAmpere: number,
 ): CurrentOf {
   const peak = pulseCurrent(typical, seconds, copper)
-  const least = Math.min(peak, pulseCurrent(unfavourable, seconds, copper))
+  const min = Math.min(peak, pulseCurrent(unfavourable, seconds, copper))
   return {
     peak,
-    cautious: least,
-    cautiousBy: `${windingOf(unfavourable, least)}; ${warmthOf(unfavourable)}`,
+    cautious: min,
+    cautiousBy: `${windingOf(unfavourable, min)}; ${warmthOf(unfavourable)}`,
     torquePerAmpere,
     protects: windingOf(typical, peak),
     condition: warmthOf(typical),

@@ -68,7 +68,7 @@ export interface CornerLimit extends Limit {
  * and setting of the pretension of a cord. The scatter of a belt's pretension is a range of its own. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
  * `setting` how far the pretension may be off, as a share. @internal
  */
-export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, most: (air: number) => number, setting: number): CornerLimit[] {
+export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, max: (air: number) => number, setting: number): CornerLimit[] {
   const kind = driveKindOf(leg.x, joint)
   const stage = joint === 'knee' ? beltOrCordOf(leg.x) : undefined
   const ages = kind === 'cord' || kind === 'belt' || stage !== undefined ? AGES : AGES.slice(0, 1)
@@ -79,7 +79,7 @@ export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, most: (air:
   return AIRS.flatMap((corner) =>
     ages.flatMap((age) =>
       shares.map((share) => ({
-        ...inCorner(drive, most(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
+        ...inCorner(drive, max(airs[corner]), { air: corner, age, setting: share }, airs[corner]),
         air: airs[corner],
       })),
     ),

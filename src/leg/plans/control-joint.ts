@@ -119,7 +119,7 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   const motor = motorOf(x, joint)
   const currents = currentLimitsOf(joint, ask)
   const never = currents.limits.at(-1) as CurrentLimit
-  const most = never.jointTorque.si
+  const max = never.jointTorque.si
   const { dragTorque } = noLoadLoss.si({
     voltage: motor.noLoadVoltage,
     current: motor.noLoadCurrent,
@@ -129,7 +129,7 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
   const hanging = hangingTorque(leg, joint)
   const homing = homingCheck(leg, joint, {
     torquePerAmpere: perAmpere(cold.peakPhase),
-    most,
+    most: max,
     cautious: torqueOfCurrent.si({ current: never.cautious.si, perAmpere: perAmpere(cold.peakPhase) }),
     lifting: hanging + torqueAtDrum.si({ motor: dragTorque, ratio: n }),
     inertia,
@@ -162,7 +162,7 @@ export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
     gains: gainsOf(leg, joint, stiffness, loopRate),
     homing,
     signTest: test,
-    torqueTable: torqueTable(leg, joint, emf, ask.warm, most),
+    torqueTable: torqueTable(leg, joint, emf, ask.warm, max),
   }
 }
 

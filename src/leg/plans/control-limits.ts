@@ -52,22 +52,22 @@ interface Least {
 }
 
 /** The largest of `most` and less that passes, and what fails just above it. Reserves must fall as `x` grows, and nothing fails at 0. */
-function largest(most: number, reserves: (x: number) => Least): { x: number; failing: Least | undefined } {
-  if (reserves(most).least >= 1) return { x: most, failing: undefined }
+function largest(max: number, reserves: (x: number) => Least): { x: number; failing: Least | undefined } {
+  if (reserves(max).least >= 1) return { x: max, failing: undefined }
   const logReserve = (x: number) => (x === 0 ? LARGE : Math.max(-LARGE, Math.min(LARGE, Math.log(reserves(x).least))))
-  const x = bracketRoot(logReserve, 0, most)
+  const x = bracketRoot(logReserve, 0, max)
   return { x, failing: reserves(x * (1 + ABOVE)) }
 }
 
 /** Smallest reserve among some comparisons. */
 export function leastOf(calculation: LegCalculation, comparisons: readonly Comparison[]): Least {
-  let least: Least = { least: Number.POSITIVE_INFINITY, by: '' }
-  for (const one of comparisons) {
-    const found = compare(calculation, one)
-    if (typeof found === 'string' || found.reserve >= least.least) continue
-    least = { least: found.reserve, by: nameOf(one) }
+  let weakest: Least = { least: Number.POSITIVE_INFINITY, by: '' }
+  for (const comparison of comparisons) {
+    const found = compare(calculation, comparison)
+    if (typeof found === 'string' || found.reserve >= weakest.least) continue
+    weakest = { least: found.reserve, by: nameOf(comparison) }
   }
-  return least
+  return weakest
 }
 
 /**
@@ -78,7 +78,7 @@ export function leastOf(calculation: LegCalculation, comparisons: readonly Compa
 export function limitOf(
   calculation: LegCalculation,
   comparisons: readonly Comparison[],
-  most: number,
+  max: number,
   load: (torque: number) => string | undefined,
   condition: string,
 ): Limit {
@@ -87,38 +87,38 @@ export function limitOf(
     return failure === undefined ? leastOf(calculation, of) : { least: 0, by: failure }
   }
   // Not quite zero: a capacity of nothing fails at any torque, and a torque of nothing passes everything.
-  load(ABOVE * most)
-  const passing = comparisons.filter((one) => reserveIn(calculation, one) >= 1)
-  const { x, failing } = largest(most, (torque) => least(torque, passing))
+  load(ABOVE * max)
+  const passing = comparisons.filter((comparison) => reserveIn(calculation, comparison) >= 1)
+  const { x, failing } = largest(max, (torque) => least(torque, passing))
   const by = failing?.by
   load(x)
-  const groups = passing.map((one) => ({ comparisons: [one], reserve: reserveIn(calculation, one) }))
+  const groups = passing.map((comparison) => ({ comparisons: [comparison], reserve: reserveIn(calculation, comparison) }))
   const bands = worstEnds(calculation, groups)
   let cautious: { x: number; by: string | undefined } = { x, by }
   const lost: string[] = []
   for (const [group, { moves, worst }] of bands) {
     // It passes at the limit with everything unfavourable, and then below it as well.
     if (worst >= 1) continue
-    const one = group.comparisons[0] as Comparison
+    const comparison = group.comparisons[0] as Comparison
     for (const { cell, range, low, high } of moves) calculation.put(cell, low < high ? range.low : range.high)
-    load(ABOVE * most)
+    load(ABOVE * max)
     // A check that is lost only here no longer limits the cautious current: it is listed, not dropped.
-    if (reserveIn(calculation, one) < 1) lost.push(`${nameOf(one)}, ${UNFAVOURABLE}`)
-    else if (least(cautious.x, [one]).least < 1) {
-      const found = largest(cautious.x, (torque) => least(torque, [one]))
+    if (reserveIn(calculation, comparison) < 1) lost.push(`${nameOf(comparison)}, ${UNFAVOURABLE}`)
+    else if (least(cautious.x, [comparison]).least < 1) {
+      const found = largest(cautious.x, (torque) => least(torque, [comparison]))
       if (found.x < cautious.x) cautious = { x: found.x, by: found.failing?.by }
     }
     for (const { cell } of moves) calculation.restore(cell)
   }
-  const regardless = comparisons.filter((one) => !passing.includes(one)).map(nameOf)
+  const regardless = comparisons.filter((comparison) => !passing.includes(comparison)).map(nameOf)
   return { torque: x, cautious: cautious.x, cautiousBy: cautious.by, by, condition, regardless: [...regardless, ...lost] }
 }
 
 const UNFAVOURABLE = 'with uncertain values at their unfavourable ends'
 
 /** Reserve of a comparison; infinite where it does not apply. */
-function reserveIn(calculation: LegCalculation, one: Comparison): number {
-  const found = compare(calculation, one)
+function reserveIn(calculation: LegCalculation, comparison: Comparison): number {
+  const found = compare(calculation, comparison)
   return typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve
 }
 

@@ -24,5 +24,5 @@ export function coldTorqueConstants(leg: LegModel, joint: DrivenJoint, magnetTem
   const usual = calculation.get(magnetCoefficient, here)
   const range = calculation.rangeOf(calculation.instances.find(magnetCoefficient as never, {}, here))
   const coefficients = range === undefined ? [usual] : [range.low, range.high]
-  return { typical: of(typical, usual), highest: Math.max(...coefficients.map((one) => of(high, one))) }
+  return { typical: of(typical, usual), highest: Math.max(...coefficients.map((coefficient) => of(high, coefficient))) }
 }

@@ -39,7 +39,7 @@ export const CONTROL_OPTIONS = [
 /** Copper over the mass of a motor, where nobody weighed it. */
 const COPPER_SHARE = 1 / 6
 /** Pulses longer than this heat the mount as well, s. */
-const LONGEST_PULSE = 120
+const MAX_PULSE = 120
 
 /** The options, read. @internal */
 export interface ReadOptions {
@@ -59,7 +59,7 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
   const given = options.copperMass === undefined ? undefined : quantity('mass', options.copperMass)
   const read: ReadOptions = {
     loopRate: quantity('frequency', options.loopRate ?? '1 kHz'),
-    durations: (options.durations ?? ['1 s', '10 s', '60 s']).map((one) => quantity('time', one as In<'time'>)),
+    durations: (options.durations ?? ['1 s', '10 s', '60 s']).map((duration) => quantity('time', duration as In<'time'>)),
     copper: (joint) => given ?? new Quantity(motorOf(x, joint).mass * COPPER_SHARE, 'mass'),
     setting: quantity('ratio', options.settingAccuracy ?? '5 %'),
     capacitance: quantity('capacitance', options.busCapacitance ?? '2 mF'),
@@ -87,8 +87,8 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
     ...(given === undefined || (given.si > 0 && given.si < lightest)
       ? []
       : [{ path: 'copperMass', given: show(options.copperMass), accepts: 'must be above zero and below the mass of the motor' }]),
-    ...read.durations.flatMap((one, i) =>
-      one.si > 0 && one.si <= LONGEST_PULSE
+    ...read.durations.flatMap((duration, i) =>
+      duration.si > 0 && duration.si <= MAX_PULSE
         ? []
         : [{ path: `durations[${i}]`, given: show(options.durations?.[i]), accepts: 'must be above zero and at most 2 min' }],
     ),

@@ -30,9 +30,12 @@ const WINDING = CHECKS.find(({ id }) => id === 'motor.winding') as Check
 /** The winding of a joint before a pulse: at typical values, and with every uncertain value at its unfavourable end for the winding. @internal */
 export function pulseStarts(leg: LegModel, joint: DrivenJoint): { readonly typical: PulseStart; readonly unfavourable: PulseStart } {
   const calculation = calculationOf(leg.x)
-  const one = comparisonAt(calculation, WINDING, joint as Joint, WALK)
+  const comparison = comparisonAt(calculation, WINDING, joint as Joint, WALK)
   const typical = startAt(calculation, leg, joint)
-  const group = { comparisons: [one], reserve: reserveOf(calculation.read(one.demand) as number, calculation.read(one.capacity) as number) }
+  const group = {
+    comparisons: [comparison],
+    reserve: reserveOf(calculation.read(comparison.demand) as number, calculation.read(comparison.capacity) as number),
+  }
   for (const { cell, range, low, high } of worstEnds(calculation, [group]).get(group)?.moves ?? [])
     calculation.put(cell, low < high ? range.low : range.high)
   return { typical, unfavourable: startAt(calculation, leg, joint) }

@@ -6,18 +6,18 @@ import type { ControlSheet } from './control-sheet.js'
 import { wordsOfKind } from './drive-facts.js'
 import { phrase, shown, table } from './sheet-units.js'
 
-type Rows<T> = readonly (readonly [string, (one: T) => unknown])[]
+type Rows<T> = readonly (readonly [string, (row: T) => unknown])[]
 const turnsOf = (x: { in(unit: 'turn'): number }) => `${significant(x.in('turn'), 5)} turn`
 const capital = (words: string) => `${words[0]?.toUpperCase()}${words.slice(1)}`
 
 const MOTOR_ROWS: Rows<MotorControl> = [
-  ['pole pairs', (one) => one.polePairs ?? 'not given: count them'],
-  ['torque per peak phase ampere', (one) => one.torqueConstants.peakPhase],
-  ['the same, magnets warm', (one) => one.warmTorqueConstant],
-  ['torque per rms phase ampere', (one) => one.torqueConstants.rmsPhase],
-  ['torque per power-invariant q ampere', (one) => one.torqueConstants.powerInvariant],
-  ['phase resistance (half of terminal to terminal), 20 °C', (one) => one.phaseResistance],
-  ['the same with the winding as hot as walking makes it', (one) => one.hottestPhaseResistance],
+  ['pole pairs', (motor) => motor.polePairs ?? 'not given: count them'],
+  ['torque per peak phase ampere', (motor) => motor.torqueConstants.peakPhase],
+  ['the same, magnets warm', (motor) => motor.warmTorqueConstant],
+  ['torque per rms phase ampere', (motor) => motor.torqueConstants.rmsPhase],
+  ['torque per power-invariant q ampere', (motor) => motor.torqueConstants.powerInvariant],
+  ['phase resistance (half of terminal to terminal), 20 °C', (motor) => motor.phaseResistance],
+  ['the same with the winding as hot as walking makes it', (motor) => motor.hottestPhaseResistance],
 ]
 
 const NONE = 'none calculated'
@@ -27,14 +27,14 @@ const JOINT_ROWS: Rows<JointControl> = [
   ['joint limits', ({ jointLimits: [from, to] }) => phrase`${from} to ${to}`],
   ['motor at these limits', ({ motorLimits: [a, b] }) => `${significant(a.in('turn'), 5)} to ${significant(b.in('turn'), 5)} turn`],
   ['encoder counts per degree of the joint', ({ countsPerAngle }) => significant(countsPerAngle.in('count/deg'), 5)],
-  ['joint torque per peak phase ampere', (one) => one.jointTorquePerPeakAmpere],
-  ['joint torque per rms phase ampere', (one) => one.jointTorquePerRmsAmpere],
-  ['torque of standing (feed-forward, foot loaded)', (one) => one.standTorque],
+  ['joint torque per peak phase ampere', (joint) => joint.jointTorquePerPeakAmpere],
+  ['joint torque per rms phase ampere', (joint) => joint.jointTorquePerRmsAmpere],
+  ['torque of standing (feed-forward, foot loaded)', (joint) => joint.standTorque],
   ['drag of the motor (feed-forward, with the sign of the speed)', ({ dragTorque, dragCurrent }) => phrase`${dragTorque}, ${dragCurrent}`],
-  ['share of the torque lost in the drive', (one) => significant(one.driveLoss.si, 2)],
-  ['stiffness of the drive at the joint', (one) => one.driveStiffness ?? NONE],
+  ['share of the torque lost in the drive', (joint) => significant(joint.driveLoss.si, 2)],
+  ['stiffness of the drive at the joint', (joint) => joint.driveStiffness ?? NONE],
   ['free play at the joint', ({ freePlay }) => (freePlay.si === 0 ? 'none' : freePlay)],
-  ['inertia of the rotor at the joint', (one) => one.reflectedInertia],
+  ['inertia of the rotor at the joint', (joint) => joint.reflectedInertia],
   [
     'resonance, motor held / free',
     ({ gains: { motorLocked, motorFree } }) => (motorLocked === undefined ? NONE : phrase`${motorLocked} / ${motorFree}`),
@@ -52,7 +52,7 @@ export const motorTable = (sheet: ControlSheet): Block =>
   table(
     'The motors in named conventions',
     headOf(sheet),
-    MOTOR_ROWS.map(([name, of]) => [name, ...entriesOfJoints(sheet.motors).map(([, one]) => of(one))]),
+    MOTOR_ROWS.map(([name, of]) => [name, ...entriesOfJoints(sheet.motors).map(([, motor]) => of(motor))]),
   )
 
 /** Ratios, torques, stiffness and gains of each joint. @internal */
@@ -60,7 +60,7 @@ export const jointTable = (sheet: ControlSheet): Block =>
   table(
     'Numbers of each joint',
     headOf(sheet),
-    JOINT_ROWS.map(([name, of]) => [name, ...entriesOfJoints(sheet.joints).map(([, one]) => of(one))]),
+    JOINT_ROWS.map(([name, of]) => [name, ...entriesOfJoints(sheet.joints).map(([, joint]) => of(joint))]),
   )
 
 const LIMIT_HEAD = [
@@ -93,22 +93,22 @@ export function limitBlocks(sheet: ControlSheet): Block[] {
       'Current limits',
       LIMIT_HEAD,
       joints.flatMap(([joint, { currentLimits }]) =>
-        currentLimits.map((one) => [
+        currentLimits.map((currentLimit) => [
           jointWords(joint),
-          one.what,
-          one.duration ?? '',
-          one.cautious,
-          one.peakPhase,
-          one.rmsPhase,
-          one.jointTorque,
-          one.condition,
-          one.protects,
-          one.cautiousBy,
+          currentLimit.what,
+          currentLimit.duration ?? '',
+          currentLimit.cautious,
+          currentLimit.peakPhase,
+          currentLimit.rmsPhase,
+          currentLimit.jointTorque,
+          currentLimit.condition,
+          currentLimit.protects,
+          currentLimit.cautiousBy,
         ]),
       ),
     ),
     text(
-      `${corners(joints.map(([, one]) => one))} Set the first column: it has every uncertain value at its unfavourable end. The second one takes their typical values, and needs a test stand behind it.`,
+      `${corners(joints.map(([, joint]) => joint))} Set the first column: it has every uncertain value at its unfavourable end. The second one takes their typical values, and needs a test stand behind it.`,
     ),
     ...joints.flatMap(([joint, { failsAtAnyCurrent }]) =>
       failsAtAnyCurrent.length === 0

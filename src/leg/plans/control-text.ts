@@ -19,11 +19,11 @@ const throughBlocks = (through: ControlSheet['throughHip']): Block[] =>
         table(
           'Drum and motor of the knee, upper link straight down',
           ['knee', 'drum', 'motor', 'turns of the drum for one of the knee'],
-          through.rows.map((one) => [
-            one.kneeAngle,
-            one.drumAngle,
-            `${significant(one.motorAngle.in('turn'), 5)} turn`,
-            significant(one.ratio.si, 4),
+          through.rows.map((row) => [
+            row.kneeAngle,
+            row.drumAngle,
+            `${significant(row.motorAngle.in('turn'), 5)} turn`,
+            significant(row.ratio.si, 4),
           ]),
         ),
       ]
@@ -53,7 +53,7 @@ export function controlPage(sheet: ControlSheet): Page {
       'Current for a torque of the joint, losses counted',
       ['joint', 'joint torque', 'magnets at 20 °C, peak phase', 'magnets warm from walking, peak phase'],
       entriesOfJoints(joints).flatMap(([joint, { torqueTable }]) =>
-        torqueTable.map((one) => [jointWords(joint), one.jointTorque, one.cold, one.warm]),
+        torqueTable.map((row) => [jointWords(joint), row.jointTorque, row.cold, row.warm]),
       ),
     ),
     text('The table shows how current and torque go together, up to the typical maximum. The first column of the limits comes first.'),
@@ -66,7 +66,7 @@ export function controlPage(sheet: ControlSheet): Page {
     table(
       'Assumed values and their reasons',
       ['what', 'value', 'reason'],
-      sheet.assumed.map((one) => [one.what, one.value, one.why]),
+      sheet.assumed.map((row) => [row.what, row.value, row.why]),
     ),
   ]
   return { title: `${leg.name}: control sheet`, blocks }
@@ -77,7 +77,7 @@ function gravityText({ gravity: { thigh, shank, sideways, springs }, throughHip 
   const beside =
     springs.length === 0
       ? ''
-      : ` Subtract the torque of the springs on the joints: ${springs.map((one) => phrase`${one.joint} ${one.torque} at ${one.angle}`).join('; ')}.`
+      : ` Subtract the torque of the springs on the joints: ${springs.map((spring) => phrase`${spring.joint} ${spring.torque} at ${spring.angle}`).join('; ')}.`
   return sideways === undefined
     ? upright + beside
     : phrase`${upright} Sideways hip, leg straight down: ${sideways.level} × cos(angle) + ${sideways.hanging} × sin(angle), besides what sits between both hip axes.${beside}`
@@ -95,13 +95,13 @@ const encoderTable = (sheet: ControlSheet): Block =>
       ...entriesOfJoints(sheet.joints).map(([joint]) => `at the ${jointWords(joint)}`),
       'torque left',
     ],
-    sheet.encoder.map((one) => [
-      one.gap,
-      one.offset,
-      one.tilt,
-      one.field,
-      one.atMotor,
-      ...entriesOfJoints(one.atJoint).map(([, error]) => error),
-      one.torqueLeft === undefined ? 'pole pairs not given' : significant(one.torqueLeft.si, 3),
+    sheet.encoder.map((row) => [
+      row.gap,
+      row.offset,
+      row.tilt,
+      row.field,
+      row.atMotor,
+      ...entriesOfJoints(row.atJoint).map(([, error]) => error),
+      row.torqueLeft === undefined ? 'pole pairs not given' : significant(row.torqueLeft.si, 3),
     ]),
   )

@@ -73,7 +73,7 @@ function textsOf(bench: LegModel, { id, of }: CouponOf): Texts {
 
 function holes(bench: LegModel, joint: Joint): Texts {
   const { hole, engagement } = bossAt(bench.x, joint)
-  const press = presses(bench).find((one) => one.joint === joint)
+  const press = presses(bench).find((press) => press.joint === joint)
   return {
     what: `ten holes for the pin of the ${joint}`,
     how: phrase`Print the block ${length(engagement)} thick, holes in the direction of the leg's. Measure each hole with drills or pin gauges, twice, a quarter turn apart. Then press a pin into each, a bathroom scale under the vice, and note the hole whose force comes closest. Press two more pins of that fit in, push one out at once and the other after two weeks, and note both forces.`,

@@ -99,14 +99,14 @@ function boss(figure: Figure, bench: LegModel, joint: Joint): Figure {
     .dimension([-inner, 0], [inner, 0], 'below', undefined, 'Ø')
     .dimension([-outer, 0], [-outer, deep], 'left')
     .label([outer, deep / 2], axis === 'alongLayers' ? 'layers along the hole: they split apart' : 'layers across the hole')
-  const least = MM * (hole - 10 * HOLES.step)
+  const min = MM * (hole - 10 * HOLES.step)
   return figure
     .view(view)
-    .text(`Six of them: holes of ${plain(2 * inner, 4)} mm and smaller, down to ${plain(least, 4)} mm.`)
+    .text(`Six of them: holes of ${plain(2 * inner, 4)} mm and smaller, down to ${plain(min, 4)} mm.`)
     .rows(
       length('outer diameter', 2 * outer),
       length('largest hole', 2 * inner),
-      length('smallest hole', least),
+      length('smallest hole', min),
       length('depth', deep),
       word('layers', axis === 'alongLayers' ? 'along the hole' : 'across the hole'),
     )

@@ -105,20 +105,20 @@ function boltCut({ x }: LegModel, group: string, threadDepth?: number): BoltCut 
   const tapped = bolts.nut === 'tappedMetal'
   const washers = bolts.washers ? (tapped ? 1 : 2) * washer.si(bolts.thread).thickness : 0
   const hold = tapped ? diameter : hexNut.si(bolts.thread).height + 2 * pitch
-  const least = grip + washers + hold
+  const min = grip + washers + hold
   const held = drivenJoints(x).filter((joint) => jointOf(x, joint).motorBolts === group)
   const depths = held.map((joint) => motorOf(x, joint).tapDepth)
   // Motors that share a group share its screws: the shallowest holes count.
-  const depth = threadDepth ?? Math.min(...(depths.length > 0 ? depths : [undefined]).map((one) => one ?? DEPTH * diameter))
-  const most = tapped ? grip + washers + depth : undefined
-  const screw = screwBetween(least, most ?? least + 2 * diameter + 5e-3)
+  const depth = threadDepth ?? Math.min(...(depths.length > 0 ? depths : [undefined]).map((depth) => depth ?? DEPTH * diameter))
+  const max = tapped ? grip + washers + depth : undefined
+  const screw = screwBetween(min, max ?? min + 2 * diameter + 5e-3)
   return {
     group,
     thread: bolts.thread,
     propertyClass: bolts.propertyClass,
     count: bolts.count * Math.max(1, held.length),
-    leastLength: length(least),
-    mostLength: most === undefined ? undefined : length(most),
+    leastLength: length(min),
+    mostLength: max === undefined ? undefined : length(max),
     catalogue: screw === undefined ? undefined : length(screw),
   }
 }

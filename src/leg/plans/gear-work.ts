@@ -20,9 +20,9 @@ export function gearWork(leg: LegModel, joint: DrivenJoint): DriveWork {
   const play = driveFacts(leg, joint).ownFreePlay
   const arm = joint === 'knee' ? leg.x.links.lower.length : leg.x.links.upper.length
   const moved = playAtArm.si({ play, arm })
-  const gear = (what: string, one: GearSizes, material: string) => ({
+  const gear = (what: string, sizes: GearSizes, material: string) => ({
     item: 'spur gear',
-    size: phrase`module ${inMillimetres(module)}, ${one.teeth} teeth, face ${length(faceWidth)}, 20° of pressure angle`,
+    size: phrase`module ${inMillimetres(module)}, ${sizes.teeth} teeth, face ${length(faceWidth)}, 20° of pressure angle`,
     quantity: '1',
     remark: `${where}, ${what}: of ${material}`,
   })

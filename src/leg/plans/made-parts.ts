@@ -115,7 +115,7 @@ function turned(shop: Shop): MadePart[] {
     }
     if (through === undefined) return []
     const { belt, small, large } = beltSetting(leg, second)
-    return [small, large].flatMap((one) => pulley('pulley along the upper link', through.material, one / 2, belt.width))
+    return [small, large].flatMap((diameter) => pulley('pulley along the upper link', through.material, diameter / 2, belt.width))
   }
   return [
     ...(drivenBy(x, 'cord') as Joint[]).map((joint) => drum(joint, `drum of the ${jointWords(joint)}`, linkOf(x, joint))),

@@ -21,7 +21,7 @@ const sizes = ({ size, own }: Seated): string =>
   size ??
   (own === undefined
     ? 'as specified'
-    : [own.bore, own.outerDiameter, own.width].map((one) => shown(new Quantity(one, 'length'))).join(' x '))
+    : [own.bore, own.outerDiameter, own.width].map((size) => shown(new Quantity(size, 'length'))).join(' x '))
 
 /** Bearings, screws of their caps and the key of the shaft, as a shop lists them. @internal */
 export function pivotLines(x: LegNumbers): ShoppingLine[] {

@@ -91,7 +91,7 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
   if (shaft === undefined) return []
   const { bearings: name, capThickness } = x.shafts[x.joints.hip.shaft as string] as LegNumbers['shafts'][string]
   const bearings = x.bearings[name] as LegNumbers['bearings'][string]
-  const most = new Quantity(capThickness + shaft.threadDepth.si, 'length')
+  const max = new Quantity(capThickness + shaft.threadDepth.si, 'length')
   const pitch = new Quantity(metricThread.si(shaft.innerThread).pitch, 'length')
   return [
     line(
@@ -102,7 +102,7 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
     ),
     line(
       'screw',
-      phrase`${shaft.innerThread}, at most ${most.minus(pitch)}`,
+      phrase`${shaft.innerThread}, at most ${max.minus(pitch)}`,
       1,
       'end cap of the hip shaft: it must not reach the bottom of its hole',
     ),

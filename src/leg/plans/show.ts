@@ -32,7 +32,7 @@ export function valueText(value: unknown): string {
     return `${valueText(typical)} (${valueText(low)} to ${valueText(high)})`
   if (Array.isArray(value)) return `[${value.map(valueText).join(', ')}]`
   return `{ ${Object.entries(value)
-    .map(([name, one]) => `${name}: ${valueText(one)}`)
+    .map(([name, entry]) => `${name}: ${valueText(entry)}`)
     .join(', ')} }`
 }
 

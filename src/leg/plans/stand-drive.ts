@@ -30,7 +30,7 @@ const beltNameOf = (x: LegNumbers, joint: DrivenJoint) => driveOf(x, joint, 'bel
 const playPath = (x: LegNumbers, joint: DrivenJoint) =>
   driveKindOf(x, joint) === 'belt' ? `belts.${beltNameOf(x, joint)}.clearance` : `joints.${joint}.drive.backlash`
 const numberAt = (x: LegNumbers, path: string) =>
-  path.split('.').reduce<unknown>((one, step) => (one as Record<string, unknown>)[step], x) as number
+  path.split('.').reduce<unknown>((section, step) => (section as Record<string, unknown>)[step], x) as number
 
 /** Play of a belt, a pair of gears or a gearbox. */
 export function freePlay(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement {

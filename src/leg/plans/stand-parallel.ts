@@ -14,7 +14,7 @@ import { measurement, type StandMeasurement, takenOff } from './stand-measuremen
 
 /** First reading that the model of a log predicts for a row, with nothing wrong. @internal */
 export const predictedAt = ({ parameters, predict }: LogModel, row: readonly number[]): number => {
-  const start = new Map(parameters.map((one) => [one.id, one.start]))
+  const start = new Map(parameters.map((parameter) => [parameter.id, parameter.start]))
   return predict((id) => start.get(id) as number, [row])[0] as number
 }
 /** Instruments of those logs. @internal */

@@ -26,24 +26,24 @@ export function standPage({ leg, measurements, coupons, cautions }: StandPlan): 
       ),
       measurementTable(measurements),
       heading('How'),
-      ...measurements.flatMap((one, i) => [
-        subheading(`${i + 1}. ${one.what}`),
-        text(one.how),
-        led('Fixture:', one.fixture),
-        led('Cost:', one.cost),
-        led('Caution:', one.caution),
-        text(`First lines of its log, which goes to learn under the name "${one.log}":`),
-        code(one.csv),
+      ...measurements.flatMap((measurement, i) => [
+        subheading(`${i + 1}. ${measurement.what}`),
+        text(measurement.how),
+        led('Fixture:', measurement.fixture),
+        led('Cost:', measurement.cost),
+        led('Caution:', measurement.caution),
+        text(`First lines of its log, which goes to learn under the name "${measurement.log}":`),
+        code(measurement.csv),
       ]),
       heading('Coupons to load first'),
       text(
         `${hasPrints(bench.x) ? 'Each that is printed has the walls, the infill and the direction of the leg. ' : ''}Take at least three readings of each; learn sets them beside what the leg expects.`,
       ),
-      ...coupons.flatMap((one) => [
-        picture(couponPicture(bench, one)),
-        led('Caution:', one.caution),
-        text(`First lines of its log, which goes to learn under the name "${one.log}":`),
-        code(one.csv),
+      ...coupons.flatMap((coupon) => [
+        picture(couponPicture(bench, coupon)),
+        led('Caution:', coupon.caution),
+        text(`First lines of its log, which goes to learn under the name "${coupon.log}":`),
+        code(coupon.csv),
       ]),
     ],
   }
@@ -54,18 +54,18 @@ const measurementTable = (measurements: StandPlan['measurements']): Block => {
   return table(
     'Measurements and predictions',
     ['', 'measurement', 'compare', 'predicted', 'band', 'corrects', ...effort],
-    measurements.map((one, i) => [
+    measurements.map((measurement, i) => [
       i + 1,
-      one.what,
-      one.predictedIs,
-      endless(one.predicted),
-      one.band.map(endless).join(' to '),
-      one.corrects ?? 'nothing: compare only',
-      significant(one.information, 2),
-      one.handsOn,
-      one.elapsed,
-      significant(one.informationPerHour, 2),
-      one.moves === undefined ? '' : checkWords(one.moves),
+      measurement.what,
+      measurement.predictedIs,
+      endless(measurement.predicted),
+      measurement.band.map(endless).join(' to '),
+      measurement.corrects ?? 'nothing: compare only',
+      significant(measurement.information, 2),
+      measurement.handsOn,
+      measurement.elapsed,
+      significant(measurement.informationPerHour, 2),
+      measurement.moves === undefined ? '' : checkWords(measurement.moves),
     ]),
   )
 }

@@ -27,7 +27,7 @@ const densitiesOf = (leg: LegModel) => {
 }
 const counted = ({ count, part }: MadePart) => (count === 1 ? part : `${count} ${part}`)
 /** Mass of all that are alike, kg. */
-const massOfAll = ({ count, mass }: MadePart) => Array.from({ length: count }, () => mass ?? 0).reduce((sum, one) => sum + one, 0)
+const massOfAll = ({ count, mass }: MadePart) => Array.from({ length: count }, () => mass ?? 0).reduce((sum, x) => sum + x, 0)
 
 /** Whether the mass of a link of the same polymer includes a drum: not where the drum, printed solid, weighs more than the link. */
 const isInLink = ({ inLink, mass = 0 }: MadePart, alike: readonly MadePart[]) =>
@@ -35,16 +35,16 @@ const isInLink = ({ inLink, mass = 0 }: MadePart, alike: readonly MadePart[]) =>
 
 /** Filament of a polymer: the mass of its parts with what is lost, and what of it is not counted. Of all parts, for the drums of links. */
 function filament(material: string, of: readonly MadePart[], all: readonly MadePart[]): ShoppingLine {
-  const parts = of.filter((one) => !isInLink(one, of))
+  const parts = of.filter((part) => !isInLink(part, of))
   const drumIn = ({ part }: MadePart) => {
     const drum = all.find(({ inLink }) => inLink === part)
     if (drum === undefined || parts.includes(drum)) return ''
     return drum.material === material ? `, with the ${drum.part}` : `, the ${drum.part} (${drum.material}) in it`
   }
   const [known, unknown] = [parts.filter(({ mass }) => mass !== undefined), parts.filter(({ mass }) => mass === undefined)]
-  const kilograms = (1 + FILAMENT_SPARE) * known.reduce((sum, one) => sum + massOfAll(one), 0)
+  const kilograms = (1 + FILAMENT_SPARE) * known.reduce((sum, part) => sum + massOfAll(part), 0)
   const grams = 1000 * STEP * Math.ceil(kilograms / STEP - 1e-9)
-  const each = known.map((one) => `${counted(one)} ${significant(1000 * massOfAll(one), 2)} g${drumIn(one)}`)
+  const each = known.map((part) => `${counted(part)} ${significant(1000 * massOfAll(part), 2)} g${drumIn(part)}`)
   const not = unknown.length === 0 ? '' : `; not counted, for want of sizes: ${listed(unknown.map(counted))}`
   return {
     item: 'filament',
@@ -72,7 +72,7 @@ function metal(material: string, parts: readonly MadePart[]): ShoppingLine[] {
 function stockLines(leg: LegModel): ShoppingLine[] {
   const parts = madeParts(leg, densitiesOf(leg))
   return [...new Set(parts.map(({ material }) => material))].flatMap((material) => {
-    const of = parts.filter((one) => one.material === material)
+    const of = parts.filter((part) => part.material === material)
     return isPrinted(leg.x, material) ? [filament(material, of, parts)] : metal(material, of)
   })
 }

@@ -131,8 +131,8 @@ export function tensionerSetting(leg: LegModel, { joint, workingLength }: CordCu
     span: benchDrive(leg, joint).span,
     centreDistance,
   })
-  const move = (one: number) => tensionerMove.si({ takeUp: one, gain })
-  const turns = (one: number) => count(screwTurns.si({ way: move(one), pitch }))
+  const move = (takeUp: number) => tensionerMove.si({ takeUp: takeUp, gain })
+  const turns = (takeUp: number) => count(screwTurns.si({ way: move(takeUp), pitch }))
   const screw = powerScrew.si({
     force: pretension,
     meanDiameter: pitchDiameter,

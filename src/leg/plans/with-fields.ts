@@ -60,7 +60,7 @@ export function takesQuantity(leg: Leg, path: string, given: unknown): boolean {
   const value = readable(leaf, given)
   if (value === undefined) return false
   const changed = put(leg, steps, value) as PartlyLeg
-  const open = leg.defaults.filter((one) => one.path !== path)
+  const open = leg.defaults.filter((entry) => entry.path !== path)
   return contradictions(changed, changed, open).length === 0
 }
 

@@ -28,13 +28,13 @@ const DAILY = ['walk', 'walkBack', 'trot', 'slope', 'slopeDown', 'slopeAcross'] 
 const BEDDING = 1 / 3
 const PROOF = 2
 /** A proof load above this share of the strength of the weakest end would hurt good ends. */
-const MOST_PROOF = 0.5
+const MAX_PROOF = 0.5
 
 /** Checks of the cords. @internal */
 export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly TensionerSetting[]): CordCheck[] {
   return cordJoints(leg.x).map((joint) => {
-    const cut = cuts.cords.find((one) => one.joint === joint)!
-    const tensioner = tensioners.find((one) => one.joint === joint)!
+    const cut = cuts.cords.find((cord) => cord.joint === joint)!
+    const tensioner = tensioners.find((tensioner) => tensioner.joint === joint)!
     const { slackAtAssembly } = driveOf(leg.x, joint, 'cord').tensioner
     const { breakingStrength } = leg.drives[joint].cord
     const daily = Math.max(...DAILY.map((id) => jointState(leg, id, joint).drive.peak))
@@ -44,7 +44,7 @@ export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly Te
       longest: length(cut.betweenEnds.si + Math.max(0, tensioner.spare.si)),
       beddingLoad: force(BEDDING * breakingStrength),
       proofLoad: force(
-        Math.min(PROOF * daily, MOST_PROOF * shareOfTension.si({ tension: breakingStrength, share: retentionIn(leg.x, joint).low })),
+        Math.min(PROOF * daily, MAX_PROOF * shareOfTension.si({ tension: breakingStrength, share: retentionIn(leg.x, joint).low })),
       ),
     }
   })
@@ -131,7 +131,7 @@ export interface Coupon {
 /** Coupons to print and break first. @internal */
 export const coupons = (presses: readonly PressStep[], checks: readonly CordCheck[], printed: boolean): Coupon[] => [
   ...presses
-    .filter((one) => one.printed)
+    .filter((press) => press.printed)
     .map(
       ({ joint, hole, pressingForce, interference }): Coupon => ({
         what: phrase`boss of the ${joint} alone, three with holes of ${hole} and 0.03 mm on either side`,

@@ -22,7 +22,7 @@ export interface LegChancesOptions {
 }
 
 /** Reserves above this are alike to a chance of failure. */
-const HIGHEST = 1000
+const MAX_RESERVE = 1000
 
 /**
  * The chance that a check of a leg fails (reserve below 1), for every check and for the leg, over the season that its load cases describe: with an interval, and with
@@ -38,7 +38,7 @@ export function legChances(leg: Leg, options: LegChancesOptions = {}): FailureCh
   const numbers = legReader(leg)
   const si = (x: unknown) => {
     const reserves = quick.reserves(numbers(x))
-    return Object.fromEntries(keys.map((key) => [key, Math.min(HIGHEST, reserves.get(key) ?? HIGHEST)]))
+    return Object.fromEntries(keys.map((key) => [key, Math.min(MAX_RESERVE, reserves.get(key) ?? MAX_RESERVE)]))
   }
   const reserves = formula('leg.reserves', {
     inputs: legInputs(leg, undefined),

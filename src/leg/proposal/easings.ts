@@ -26,11 +26,11 @@ export interface Easing {
 type NumberEasing = readonly [path: string, easiest: (given: number, wished: Wished) => number]
 
 /** Largest share of its mass that the legs of a robot are eased to. Body, battery, controllers and load are in the rest: an assumption. */
-export const MOST_LEGS = 0.85
+export const MAX_LEG_SHARE = 0.85
 
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */
 const AT_HAND: readonly NumberEasing[] = [
-  [LEGS_MASS, (given) => Math.max(given, MOST_LEGS)],
+  [LEGS_MASS, (given) => Math.max(given, MAX_LEG_SHARE)],
   ['printer.bed', (given) => 2 * given],
   ['supply.voltage', (given) => 2 * given],
   ['supply.currentLimit', (given) => 2 * given],
@@ -62,9 +62,9 @@ const POLYMER = 'PC'
 
 /** Entries of a wish that may be eased together for what is taken from its lists. Of two ways out the one whose entries are later is found first. */
 export const easingsOf = (wished: Wished): Easing[] => [
-  ...AT_HAND.flatMap((one) => numberEasing(wished, one)),
+  ...AT_HAND.flatMap((limit) => numberEasing(wished, limit)),
   ...(wished.stock.frame === POLYMER && wished.stock.drum === POLYMER ? [] : [otherPolymer(wished.stock, POLYMER)]),
-  ...TASK.flatMap((one) => numberEasing(wished, one)),
+  ...TASK.flatMap((limit) => numberEasing(wished, limit)),
 ]
 
 /** Larger parts, each tried alone: to a light task they are a burden, not an easing. */

@@ -21,13 +21,13 @@ const small = (goals: LegGoals): number[] => [goals.mass, goals.energyPerMetre, 
 
 /** Legs none of which is better than another in everything. */
 export const frontOf = (all: readonly Known[]): Known[] => {
-  const dominated = (one: Known, place: number) =>
+  const dominated = (candidate: Known, place: number) =>
     all.some((other, earlier) => {
-      const [a, b] = [small(other.goals), small(one.goals)]
+      const [a, b] = [small(other.goals), small(candidate.goals)]
       // Of legs that are alike in everything the first one stays.
       return a.every((x, i) => x <= (b[i] as number)) && (earlier < place || a.some((x, i) => x < (b[i] as number)))
     })
-  return all.filter((one, place) => !dominated(one, place))
+  return all.filter((candidate, place) => !dominated(candidate, place))
 }
 
 /** The best leg of each goal, each leg once with all that it is best at. */

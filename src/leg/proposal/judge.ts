@@ -55,8 +55,8 @@ interface Borne {
 }
 
 /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
-function underOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, most?: number): Under {
-  const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => lackOf(reserve), most)
+function underOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, max?: number): Under {
+  const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => lackOf(reserve), max)
   if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, reserves: new Map(), broken: [] }
   const broken = [...reserves].filter(([, reserve]) => !(reserve >= 1))
   return { deficit: broken.reduce((sum, [, reserve]) => sum + lackOf(reserve), 0), reserves, broken: broken.map(([key]) => key) }
@@ -95,7 +95,7 @@ export class Judge {
   }
 
   /** Judges a leg, and gives up as soon as more is missing than `most`: a leg that will not be chosen need not be known in full. */
-  judge(sizes: LegSizes, most = Number.POSITIVE_INFINITY): Judged {
+  judge(sizes: LegSizes, max = Number.POSITIVE_INFINITY): Judged {
     this.evaluations++
     const large = tooLarge(this.wish, this.stock, sizes)
     if (large !== undefined) return { sizes, deficit: CONTRADICTION, margin: 0, governing: large, ...NOTHING }
@@ -110,7 +110,7 @@ export class Judge {
     const light = this.#allowedMass / plainGoals(this.wish, this.stock, sizes).mass
     const numbers = legNumbers(leg)
     const general = numbers.usage.requiredReserve
-    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), most - lackOf(light))
+    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), max - lackOf(light))
     if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', ...NOTHING }
     const margins = [...reserves].map(
       ([key, reserve]) => [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / requiredOf(key, general)] as const,
@@ -121,8 +121,8 @@ export class Judge {
     let deficit = short.reduce((sum, [, share]) => sum + lackOf(share), 0)
     const all = new Map(margins)
     for (const [draw, { values, quick }] of this.#borne.entries()) {
-      if (deficit > most) break
-      const under = underOf(quick, leg, values, most - deficit)
+      if (deficit > max) break
+      const under = underOf(quick, leg, values, max - deficit)
       deficit += under.deficit
       for (const [key, reserve] of under.reserves) all.set(`${key} in draw ${draw}`, Math.max(0, reserve || 0))
     }

@@ -12,7 +12,7 @@ export interface Aim {
 }
 
 /** Beyond this a margin is large, or nothing: its logarithm has no further meaning. */
-const MOST = 8
+const MAX_LACK = 8
 /** A check that misses its margin counts with the square of what it lacks; a goal against it with this weight. */
 const GOAL_WEIGHT = 0.01
 /** Of steps that serve alike the shortest are taken. */
@@ -24,7 +24,7 @@ const STILL = 1e-3
 const logsOf = ({ margins }: Judged, keys: readonly string[]) =>
   Float64Array.from(keys, (key) => {
     const log = Math.log(margins.get(key) ?? Number.POSITIVE_INFINITY)
-    return Math.min(MOST, Math.max(-MOST, log))
+    return Math.min(MAX_LACK, Math.max(-MAX_LACK, log))
   })
 
 /** On which side of a leg slopes are looked at: on one, by the sign of a step of each size, or on both. */

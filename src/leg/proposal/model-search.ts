@@ -37,29 +37,29 @@ export function mendByModel(judge: Judge, start: Judged, until: number, progress
 
 /** Sum of the squares of what is missing of each check. */
 const squares = ({ margins }: Judged): number =>
-  [...margins.values()].reduce((sum, margin) => sum + Math.log(Math.min(1, Math.max(LEAST_MARGIN, margin))) ** 2, 0)
-const LEAST_MARGIN = 1e-4
+  [...margins.values()].reduce((sum, margin) => sum + Math.log(Math.min(1, Math.max(MIN_MARGIN, margin))) ** 2, 0)
+const MIN_MARGIN = 1e-4
 
 function mendOnce(judge: Judge, model: MarginModel, start: Judged, until: number): Judged {
   let best = start
-  let least = squares(start)
+  let min = squares(start)
   for (let reach = REACH.first; reach >= REACH.least && judge.evaluations < until; ) {
     const t = model.steps(best, { target: ABOVE, reach })
     const tried = judge.judge(stepsTaken(best.sizes, t))
     model.learn(best, tried, t)
     if (tried.deficit === 0) return tried
     const left = tried.margins.size === 0 ? Number.POSITIVE_INFINITY : squares(tried)
-    reach = left < STALE * least ? Math.min(REACH.most, 1.5 * reach) : reach / 2
-    if (left >= least) continue
+    reach = left < STALE * min ? Math.min(REACH.most, 1.5 * reach) : reach / 2
+    if (left >= min) continue
     best = tried
-    least = left
+    min = left
   }
   return best
 }
 
 /** Value of a goal that shall be small. */
-export const goalValue = (judge: Judge, goal: keyof LegGoals, one: Judged): number =>
-  goal === 'margin' ? -one.margin : judge.goals(one)[goal]
+export const goalValue = (judge: Judge, goal: keyof LegGoals, judged: Judged): number =>
+  goal === 'margin' ? -judged.margin : judge.goals(judged)[goal]
 
 /** A goal counts as better by this share at least. */
 export const BETTER = 1e-6
@@ -84,7 +84,7 @@ function slimOnce(judge: Judge, start: Judged, goal: keyof LegGoals, until: numb
   // Slopes on the side on which the goal falls.
   const model = new MarginModel(judge, start, (place) => (slopes === undefined ? 1 : -(slopes[place] as number)))
   let best = start
-  let least = goalValue(judge, goal, best)
+  let min = goalValue(judge, goal, best)
   for (let reach = 1; reach >= REACH.short && judge.evaluations < until; ) {
     const target = slopes === undefined ? Math.log(best.margin) + 0.05 * reach : ABOVE
     const t = model.steps(best, { target, reach, ...(slopes && { goal: slopes }) })
@@ -98,9 +98,9 @@ function slimOnce(judge: Judge, start: Judged, goal: keyof LegGoals, until: numb
       tried = mended
     }
     const value = tried.deficit === 0 ? goalValue(judge, goal, tried) : Number.POSITIVE_INFINITY
-    if (value < least - BETTER * Math.abs(least)) {
+    if (value < min - BETTER * Math.abs(min)) {
       best = tried
-      least = value
+      min = value
       reach = Math.min(REACH.most, 1.5 * reach)
     } else reach *= 0.6
   }

@@ -8,7 +8,7 @@ import type { LegSizes } from './sizes.js'
 import { startOf } from './start.js'
 import type { Work } from './work.js'
 
-const MOST_WAYS = 3
+const MAX_WAYS = 3
 const HALVINGS = 4
 /** Legs judged with everything eased, for a first leg of other eased wishes, and for each change of one: at most this share of all, and not more than this. */
 const ALL = { share: 0.5, most: Number.POSITIVE_INFINITY }
@@ -51,13 +51,13 @@ class Tries {
 
   /** The best leg of the wish with some entries eased by a share of their way, mended from sizes that are near; without any, from a fresh start. */
   leg(eased: readonly Easing[], share: number, from?: LegSizes, limits = from === undefined ? FIRST : CHANGE): Judged {
-    const { wish, stock } = eased.reduce((all, one) => one.put(all, share), this.wished)
+    const { wish, stock } = eased.reduce((all, easing) => easing.put(all, share), this.wished)
     const judge = new Judge(wish, stock)
-    const most = Math.min(limits.most, Math.floor(limits.share * this.cap))
+    const max = Math.min(limits.most, Math.floor(limits.share * this.cap))
     const paths = eased.map(({ path }) => path).join(', ')
     const name = `ease ${this.#count++}, ${paths} by ${share}`
     const start = from ?? startOf(wish, stock)
-    const cap = Math.min(most, this.work.left)
+    const cap = Math.min(max, this.work.left)
     const before = this.work.used
     const found = cap < 1 ? unjudged(start) : this.work.do(name, judge, cap, (budget) => mend(judge, start, this.seed, budget))
     const short = found.deficit > 0
@@ -79,9 +79,9 @@ class Tries {
 
   #without(from: Way, start: (way: Way) => LegSizes | undefined): Way {
     let way = from
-    for (const one of from.eased) {
+    for (const easing of from.eased) {
       if (way.eased.length === 1) break
-      const fewer = way.eased.filter((each) => each !== one)
+      const fewer = way.eased.filter((each) => each !== easing)
       const tried = this.leg(fewer, from.share, start(way))
       if (tried.deficit === 0) way = { ...way, eased: fewer, found: tried }
     }
@@ -115,16 +115,16 @@ export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal
   const ways: EasedWish[][] = []
   let open = easingsOf(wished)
   const keep = (way: Way) => {
-    open = open.filter((one) => !way.eased.includes(one))
+    open = open.filter((easing) => !way.eased.includes(easing))
     const share = tries.share(way)
-    ways.push(way.eased.map((one) => ({ path: one.path, given: one.given, met: one.at(share) })))
+    ways.push(way.eased.map((easing) => ({ path: easing.path, given: easing.given, met: easing.at(share) })))
   }
   // A search that holds the legs to their mass ends near a sound leg that is somewhat too heavy: it is looked for from there.
   const heavier = onlyHeavy(judged) ? open.filter(({ path }) => path === LEGS_MASS) : []
   const heavy = heavier.length > 0 && tries.leg(heavier, 1, judged.sizes)
   if (heavy && heavy.deficit === 0) keep({ eased: heavier, found: heavy, share: 1 })
   let sizes: LegSizes | undefined
-  while (open.length > 0 && ways.length < MOST_WAYS) {
+  while (open.length > 0 && ways.length < MAX_WAYS) {
     const found = tries.leg(open, 1, sizes, sizes === undefined ? ALL : FIRST)
     if (found.deficit > 0) break
     const way = tries.smallest({ eased: open, found, share: 1 })

@@ -47,7 +47,7 @@ export interface LegProposals {
 /** Share of the evaluations for mending; what remains goes into the goals, or into the nearest wish. */
 const MENDING = 0.6
 /** Legs that a look at a stock takes at least: slopes of all sizes, and some steps along them. */
-const LEAST = 55
+const MIN_EVALUATIONS = 55
 /** Stocks that are sound before the search for more of them ends. */
 const ENOUGH = 3
 /**
@@ -90,9 +90,9 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
 
 function checkNumbers(evaluations: number, nearestEvaluations: number, seed: number): void {
   const issues: Issue[] = []
-  const whole = (path: string, value: number, least: number) => {
-    if (!(Number.isSafeInteger(value) && value >= least))
-      issues.push({ path, given: show(value), accepts: `must be a whole number of at least ${least}` })
+  const whole = (path: string, value: number, min: number) => {
+    if (!(Number.isSafeInteger(value) && value >= min))
+      issues.push({ path, given: show(value), accepts: `must be a whole number of at least ${min}` })
   }
   whole('evaluations', evaluations, 100)
   whole('nearestEvaluations', nearestEvaluations, 0)
@@ -112,9 +112,9 @@ function stocksOf(wish: LegWishData): LegStock[] {
 /** Mends a leg of every stock a little, then those that are nearest further, half as many each round. */
 function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
   const stocks = stocksOf(wish)
-  const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: Judged['sizes'], round: number, most: number): Entry => {
+  const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: Judged['sizes'], round: number, max: number): Entry => {
     const { motor, cord, frame } = entry.stock
-    const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, most, (budget) =>
+    const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, max, (budget) =>
       mend(entry.judge, start, seed + round, budget, (_, deficit, governing) =>
         work.tell(
           `${motor}, ${cord}, ${frame}: ${deficit === 0 ? 'all checks hold' : `${deficit.toPrecision(3)} missing`}; nearest to its limit: ${titleOf(governing)}`,
@@ -124,7 +124,7 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
     return { ...entry, judged }
   }
   const share = Math.floor((MENDING * work.evaluations) / (1 + Math.ceil(Math.log2(stocks.length))))
-  const each = (entries: number) => Math.max(LEAST, Math.floor(share / entries))
+  const each = (entries: number) => Math.max(MIN_EVALUATIONS, Math.floor(share / entries))
   // Each stock that is looked at takes one leg at least.
   let entries = stocks.flatMap((stock) =>
     work.left < 1 ? [] : [look({ stock, judge: new Judge(wish, stock) }, startOf(wish, stock), 0, each(stocks.length))],

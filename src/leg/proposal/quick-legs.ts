@@ -24,11 +24,11 @@ export class QuickLegs {
 
   constructor(
     readonly cases: readonly CaseId[],
-    readonly most = KEPT,
+    readonly max = KEPT,
   ) {}
 
   /** The least reserve of each check over the load cases, by `id joint`; nothing where more is lacking than `most`, which the first few checks mostly show. */
-  reserves(x: LegNumbers, lack: Lack, most = Number.POSITIVE_INFINITY): Map<string, number> | undefined {
+  reserves(x: LegNumbers, lack: Lack, max = Number.POSITIVE_INFINITY): Map<string, number> | undefined {
     const quick = this.#for(x)
     const keys = quick.keys(x)
     const known = new Set(keys)
@@ -41,7 +41,7 @@ export class QuickLegs {
       if (reserve === undefined) continue
       found.set(key, reserve)
       sum += lack(key, reserve)
-      if (sum <= most) continue
+      if (sum <= max) continue
       this.#order.unshift(...this.#order.splice(place, 1))
       return undefined
     }
@@ -55,11 +55,11 @@ export class QuickLegs {
   }
 
   #for(x: LegNumbers): QuickLeg {
-    const place = this.#kept.findLastIndex((one) => sameStructure(x, one.x))
+    const place = this.#kept.findLastIndex((entry) => sameStructure(x, entry.x))
     const [found = { quick: new QuickLeg(this.cases), x }] = place < 0 ? [] : this.#kept.splice(place, 1)
     found.x = x
     this.#kept.push(found)
-    if (this.#kept.length > this.most) this.#kept.shift()
+    if (this.#kept.length > this.max) this.#kept.shift()
     return found.quick
   }
 }

@@ -11,7 +11,7 @@ export function reasonsOf({ judge, judged }: Entry): string[] {
   if (judged.short.length === 0) return [`such a leg contradicts itself: ${judged.governing}`]
   const soft = judged.short.filter(([key, margin]) => margin === 0 && isOfPolymer(key))
   const heavy = judged.short.filter(([key]) => key === LEGS_MASS).map(([, margin]) => heavyText(judge, margin))
-  const others = judged.short.filter((one) => !soft.includes(one) && one[0] !== LEGS_MASS)
+  const others = judged.short.filter((entry) => !soft.includes(entry) && entry[0] !== LEGS_MASS)
   const words = others.slice(0, NAMED).map(([key, margin]) => `${titleOf(key)}, with ${shareText(margin)} of its required reserve`)
   const rest = others.length - words.length
   return [...(soft.length > 0 ? [softText(judge, soft.length)] : []), ...heavy, ...words, ...(rest > 0 ? [`${rest} more checks`] : [])]
@@ -21,7 +21,7 @@ export function reasonsOf({ judge, judged }: Entry): string[] {
 export function titleOf(key: string): string {
   const [id, joint] = key.split(' ')
   if (key === LEGS_MASS) return 'mass of the robot is exceeded by its legs'
-  const check = CHECKS.find((one) => one.id === id)
+  const check = CHECKS.find((check) => check.id === id)
   if (check === undefined) return key
   return `${check.part}${joint === undefined ? '' : ` (${joint})`} ${check.mode}`
 }

@@ -1,5 +1,5 @@
 import { Quantity } from '../../units/index.js'
-import { MOST_LEGS, type Wished } from './easings.js'
+import { MAX_LEG_SHARE, type Wished } from './easings.js'
 import type { Entry } from './entry.js'
 import { type Judged, LEGS_MASS } from './judge.js'
 
@@ -39,9 +39,9 @@ export function tooHeavy(judged: Judged, { robot }: Wished['wish'], ways: LegRef
   if (!onlyHeavy(judged) || ways.some(([first, ...others]) => first?.path === LEGS_MASS && others.length === 0)) return ''
   const [, margin] = judged.short.find(([key]) => key === LEGS_MASS) as readonly [string, number]
   const needed = robot.legShare.si / margin
-  if (needed <= MOST_LEGS) return ''
+  if (needed <= MAX_LEG_SHARE) return ''
   const share = new Quantity(needed, 'ratio').toString()
-  return ` Its legs are ${share} of the mass of the robot; with more than ${MOST_LEGS} no room is left for body, battery and load, so ${LEGS_MASS} alone cannot be eased enough.`
+  return ` Its legs are ${share} of the mass of the robot; with more than ${MAX_LEG_SHARE} no room is left for body, battery and load, so ${LEGS_MASS} alone cannot be eased enough.`
 }
 
 /** A refusal in words; `ended` is the cap that a search ended at. */

@@ -82,11 +82,11 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     if (failing.length <= aimedAt(allowed)) break
     judge.bear(drawn.draw((failing[aimedAt(allowed)] as Seen).index))
     work.allow(evaluations)
-    best = work.do(`round ${round}`, judge, evaluations, (most) => mend(judge, best.sizes, seed + round, most))
+    best = work.do(`round ${round}`, judge, evaluations, (max) => mend(judge, best.sizes, seed + round, max))
     seen = look(judge, best.sizes, drawn, draws)
   }
   work.allow(Math.floor(evaluations / 2))
-  const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (most) => slim(judge, best, 'mass', seed, most))
+  const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (max) => slim(judge, best, 'mass', seed, max))
   // A lighter leg bears the draws that it was held to; of the others it must break no more.
   const breaks = (all: readonly Seen[]) => all.filter(({ deficit }) => deficit > 0).length
   if (breaks(look(judge, slimmed.sizes, drawn, draws)) <= Math.max(aimedAt(allowed), breaks(seen))) best = slimmed
@@ -125,9 +125,8 @@ function allowedOf({ chance, confidence, draws, rounds, evaluations, seed }: Num
   }
   share('chance', chance)
   share('confidence', confidence)
-  const whole = (path: string, x: number, least: number) => {
-    if (!(Number.isSafeInteger(x) && x >= least))
-      issues.push({ path, given: show(x), accepts: `must be a whole number of at least ${least}` })
+  const whole = (path: string, x: number, min: number) => {
+    if (!(Number.isSafeInteger(x) && x >= min)) issues.push({ path, given: show(x), accepts: `must be a whole number of at least ${min}` })
   }
   whole('draws', draws, 10)
   whole('rounds', rounds, 0)

@@ -83,11 +83,11 @@ function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStrea
 /** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone show that. */
 export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: number, budget: number): Judged {
   const random = randomStream(seed, 1)
-  const of = (one: Judged) => goalValue(judge, goal, one)
+  const of = (judged: Judged) => goalValue(judge, goal, judged)
   const until = judge.evaluations + budget
   let best = slimByModel(judge, start, goal, until)
-  let least = of(best)
-  const enough = () => least - BETTER * Math.abs(least)
+  let min = of(best)
+  const enough = () => min - BETTER * Math.abs(min)
   for (let better = true; better && judge.evaluations < until; ) {
     better = false
     for (const name of shuffled(SIZES, random))
@@ -100,7 +100,7 @@ export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: nu
         const value = of(tried)
         if (value >= enough()) continue
         best = tried
-        least = value
+        min = value
         better = true
         break
       }

@@ -18,11 +18,11 @@ export function describeWish(wish: LegWish | LegWishData | string): LegWishData 
   const { data, placeOf } = readDocument(WHERE, wish)
   schema ??= zodOf(wishFields)
   const result = schema.safeParse(data)
-  const issues = result.success ? contradictions(result.data as LegWishData) : result.error.issues.flatMap((one) => issuesOf(one, data))
+  const issues = result.success ? contradictions(result.data as LegWishData) : result.error.issues.flatMap((issue) => issuesOf(issue, data))
   if (issues.length > 0)
     throw new InputError(
       WHERE,
-      issues.map((one) => ({ ...one, ...placeOf(one.path) })),
+      issues.map((issue) => ({ ...issue, ...placeOf(issue.path) })),
     )
   return result.data as LegWishData
 }

@@ -66,7 +66,7 @@ export class Work {
   }
 
   /** Does a piece of work, or takes its result where it is kept. The piece gets as many legs to judge as it wants and are left, and none more. */
-  do(name: string, judge: Judge, legs: number, piece: (most: number) => Judged): Judged {
+  do(name: string, judge: Judge, legs: number, piece: (max: number) => Judged): Judged {
     const kept = this.#resumed[name]
     const again = kept && judge.judge(kept.sizes)
     if (kept && again && alike(kept.deficit, again.deficit) && alike(kept.margin, again.margin)) return this.#keep(name, again, kept.used)

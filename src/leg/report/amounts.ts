@@ -99,7 +99,7 @@ export function roundedBeyond(from: number, to: number): number {
   const rough = Math.abs(to - from) / 5
   if (rough === 0) return to
   const power = 10 ** Math.floor(Math.log10(rough))
-  const step = [5, 2, 1].map((one) => one * power).find((one) => one <= rough * (1 + 1e-9)) ?? power
+  const step = [5, 2, 1].map((digit) => digit * power).find((digit) => digit <= rough * (1 + 1e-9)) ?? power
   const steps = to / step
   return Number(significant((to > from ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9)) * step, 12))
 }

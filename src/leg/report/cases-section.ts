@@ -30,7 +30,10 @@ const UNIT = /^-?[\d.]+(?:e-?\d+)? (.+)$/
 /** The cells of a column, its quantities in the unit of the largest one. */
 function inOneUnit(cells: readonly (Quantity | string | undefined)[]): readonly string[] {
   const sizes = cells.filter((cell) => cell instanceof Quantity).filter(({ si }) => Number.isFinite(si))
-  const largest = sizes.reduce<Quantity | undefined>((most, one) => (Math.abs(one.si) > Math.abs(most?.si ?? -1) ? one : most), undefined)
+  const largest = sizes.reduce<Quantity | undefined>(
+    (best, size) => (Math.abs(size.si) > Math.abs(best?.si ?? -1) ? size : best),
+    undefined,
+  )
   const unit = UNIT.exec(String(largest))?.[1]
   return cells.map((cell) => {
     if (cell === undefined) return 'none'
@@ -43,13 +46,13 @@ function inOneUnit(cells: readonly (Quantity | string | undefined)[]): readonly 
 /** What each load case is, and the loads of each joint in it. */
 export function casesSection(assessment: Assessment): Block {
   const { cases } = assessment
-  const rows = cases.flatMap((one) =>
-    entriesOfJoints(one.joints).map(([joint, j]) => {
+  const rows = cases.flatMap((loadCase) =>
+    entriesOfJoints(loadCase.joints).map(([joint, j]) => {
       return [
-        one.title,
+        loadCase.title,
         jointWords(joint),
-        one.footForce,
-        one.air,
+        loadCase.footForce,
+        loadCase.air,
         j.torque,
         j.speed,
         j.motorTorque,
@@ -106,7 +109,7 @@ export function measureSection({ priors }: Assessment): Block {
     if (known === undefined) grouped.set(key, { whats: [what], test, checks })
     else known.whats.push(what)
   }
-  const all = [...grouped.values()].map((one) => ({ ...one, decides: checkList(one.checks) }))
+  const all = [...grouped.values()].map((group) => ({ ...group, decides: checkList(group.checks) }))
   return section('measure', 'What to measure first', [
     priors.tests.length === 0
       ? text('No measurement decides more checks than the others.')

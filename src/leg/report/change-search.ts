@@ -23,7 +23,7 @@ const BISECTIONS = 5
 /** By so much a field is changed to see what it moves. */
 const NUDGE = 1.02
 /** Fields that are solved for each check: those that move it most. */
-const MOST_FIELDS = 5
+const MAX_FIELDS = 5
 
 /** The least reserve of a check with one field changed, over all load cases or some; not a number where it cannot be found. */
 type ReserveOf = (key: string, among?: ReadonlySet<CaseId>) => number
@@ -32,7 +32,7 @@ type ReserveOf = (key: string, among?: ReadonlySet<CaseId>) => number
 interface Changed {
   readonly leg: LegNumbers
   readonly reserve: ReserveOf
-  readonly has: (want: Want, least?: number) => boolean
+  readonly has: (want: Want, min?: number) => boolean
 }
 
 /**
@@ -83,7 +83,7 @@ export class ChangeSearch {
         .map((field) => ({ field, slope: slopes.get(field) ?? 0 }))
         .filter(({ slope }) => Math.abs(slope) > 1e-3)
         .sort((a, b) => Math.abs(b.slope) - Math.abs(a.slope))
-        .slice(0, MOST_FIELDS)
+        .slice(0, MAX_FIELDS)
         .map(({ field, slope }): Want => ({ check, key, field, up: slope > 0, short: [] })),
     )
   }
@@ -104,7 +104,7 @@ export class ChangeSearch {
     return {
       leg,
       reserve: (key, among) => tried(() => quick.reserveOf(leg, key, among) ?? Number.NaN, Number.NaN),
-      has: ({ key, check }, least = check.requiredReserve) => tried(() => quick.has(leg, key, least) === true, false),
+      has: ({ key, check }, min = check.requiredReserve) => tried(() => quick.has(leg, key, min) === true, false),
     }
   }
 

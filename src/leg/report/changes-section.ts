@@ -8,24 +8,24 @@ import { placeOf, reserveText, standing } from './content.js'
 import type { Harm } from './harms.js'
 
 /** Checks that lose their reserve are named up to this many. */
-const MOST_NAMED = 2
+const MAX_NAMED = 2
 
 /** Checks by part and rank; one that applies only after the change has no rank yet. */
 function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
   const ranks = new Map<string, string[]>()
-  for (const harm of harms.slice(0, MOST_NAMED))
+  for (const harm of harms.slice(0, MAX_NAMED))
     ranks.set(placeOf(harm), [
       ...(ranks.get(placeOf(harm)) ?? []),
       harm.check === undefined ? 'a check that applies then' : rankOf(assessment, harm.check),
     ])
   const named = [...ranks].map(([place, own]) => `${place} (${listed(own)})`)
-  const rest = harms.length - Math.min(harms.length, MOST_NAMED)
+  const rest = harms.length - Math.min(harms.length, MAX_NAMED)
   return listed([...named, ...(rest > 0 ? [`${rest} more`] : [])])
 }
 
 /** Ranks of checks that were short already: the page has them above. */
 const ranksOf = (assessment: Assessment, harms: readonly Harm[]): string => {
-  const ranks = harms.slice(0, MOST_NAMED).flatMap(({ check }) => (check === undefined ? [] : [rankOf(assessment, check)]))
+  const ranks = harms.slice(0, MAX_NAMED).flatMap(({ check }) => (check === undefined ? [] : [rankOf(assessment, check)]))
   return listed([...ranks, ...(harms.length > ranks.length ? [`${harms.length - ranks.length} more`] : [])])
 }
 

@@ -26,9 +26,9 @@ export interface Changes {
 }
 
 /** Changes that are listed for each check. */
-const MOST_LISTED = 3
+const MAX_LISTED = 3
 /** Checks that are solved for one report: a leg on which more fails gets those that fail first solved, and the report states it. */
-const MOST_CHECKS = 40
+const MAX_CHECKS = 40
 
 /** For each check that is short of its required reserve: single changes that would suffice, solved and compared with every other check. */
 export function changesOf(assessment: Assessment): readonly Changes[] {
@@ -44,7 +44,7 @@ export function changesOf(assessment: Assessment): readonly Changes[] {
 const KEPT = new WeakMap<Assessment, readonly Changes[]>()
 
 function solved(assessment: Assessment): readonly Changes[] {
-  const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve).slice(0, MOST_CHECKS)
+  const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve).slice(0, MAX_CHECKS)
   if (short.length === 0) return []
   const search = new ChangeSearch(assessment)
   const fields = search.wants(short)
@@ -65,7 +65,7 @@ function listed(wants: readonly Want[]): Change[] {
   const found = wants
     .flatMap(({ field, suffices }) => (suffices === undefined ? [] : [{ field, suffices }]))
     .sort((a, b) => lost(a.suffices) - lost(b.suffices) || all(a.suffices) - all(b.suffices) || sizeOf(a.suffices) - sizeOf(b.suffices))
-  return found.slice(0, MOST_LISTED).map(({ field: { path, value }, suffices: { to, harms } }) => ({
+  return found.slice(0, MAX_LISTED).map(({ field: { path, value }, suffices: { to, harms } }) => ({
     path,
     name: fieldName(path),
     from: value,
@@ -81,9 +81,9 @@ const sizeOf = ({ ratio }: Suffices): number => Math.abs(Math.log(ratio))
 
 /** The change that raises the reserve most and that the document allows. */
 function nearestOf(search: ChangeSearch, wants: readonly Want[]): Changes['nearest'] {
-  let most: Changes['nearest']
+  let best: Changes['nearest']
   for (const { field, nearest } of wants)
-    if (nearest !== undefined && nearest.reserve > (most?.reserve ?? 0) && search.allows(field, { to: nearest.given }))
-      most = { name: fieldName(field.path), from: field.value, to: nearest.to, reserve: nearest.reserve }
-  return most
+    if (nearest !== undefined && nearest.reserve > (best?.reserve ?? 0) && search.allows(field, { to: nearest.given }))
+      best = { name: fieldName(field.path), from: field.value, to: nearest.to, reserve: nearest.reserve }
+  return best
 }

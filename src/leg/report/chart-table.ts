@@ -14,7 +14,7 @@ interface Layer {
 }
 
 /** Lines are thinned to about so many points each: a table is for reading. */
-const MOST_POINTS = 7
+const MAX_POINTS = 7
 const text = (x: unknown) => (typeof x === 'number' ? significant(x, 4) : String(x))
 
 /** The numbers of a chart: bars with their ends, points and lines by series, labelled rules. */
@@ -32,7 +32,9 @@ export function chartTable({ layer }: Chart): ChartTable {
   return {
     head: ['series', x?.title ?? 'x', y?.title ?? 'y'],
     rows: [
-      ...drawn.flatMap((one) => [...bySeries(one)].flatMap(([name, points]) => thinned(points).map((p) => [name, text(p.x), text(p.y)]))),
+      ...drawn.flatMap((layer) =>
+        [...bySeries(layer)].flatMap(([name, points]) => thinned(points).map((p) => [name, text(p.x), text(p.y)])),
+      ),
       ...rules.flatMap((rule) =>
         valuesOf(rule).map(({ name, at }) => (rule.encoding.x === undefined ? [text(name), '', text(at)] : [text(name), text(at), ''])),
       ),
@@ -54,6 +56,6 @@ function bySeries(layer: Layer): Map<string, Readonly<Record<string, unknown>>[]
 }
 
 function thinned<T>(points: readonly T[]): readonly T[] {
-  const every = Math.max(1, Math.ceil((points.length - 1) / (MOST_POINTS - 1)))
+  const every = Math.max(1, Math.ceil((points.length - 1) / (MAX_POINTS - 1)))
   return points.filter((_, i) => i % every === 0 || i === points.length - 1)
 }

@@ -56,20 +56,20 @@ const WITHIN: Readonly<Record<string, string>> = {
 export const besides = <C extends ReportChart>(charts: readonly C[], drawings: readonly { readonly id: string }[]): readonly C[] =>
   charts.filter((chart) => !drawings.some(({ id }) => id === WITHIN[chart.id]))
 
-const MOST_BARS = 18
+const MAX_BARS = 18
 /** Reserves beyond this are drawn at this length; the label has the number. */
-const LONGEST_BAR = 4
+const MAX_BAR = 4
 
 function reserveChart(assessment: Assessment): Chart {
   const { checks, requiredReserve } = assessment
-  const shown = checks.slice(0, MOST_BARS)
+  const shown = checks.slice(0, MAX_BARS)
   return barChart({
     title: 'Reserve of the checks nearest to their limit',
     description: `Bars of the ${shown.length} of ${checks.length} checks that are nearest to their required reserve. A check fails where its bar ends before the dashed line at 1${requiredReserve > 1 ? `; the other line is the required reserve of ${requiredReserve}` : ''}. First: ${placeOf(shown[0]!)}, ${reserveText(shown[0]!.reserve)}.`,
     value: { title: 'reserve: capacity over demand', unit: '1', zero: true },
     bars: shown.map((check) => ({
       name: `${rankOf(assessment, check)} ${placeOf(check)}`,
-      to: Math.min(check.reserve, LONGEST_BAR),
+      to: Math.min(check.reserve, MAX_BAR),
       group: standing(check),
       label: `${reserveText(check.reserve)} ${standing(check)}`,
     })),

@@ -105,7 +105,7 @@ const othersText = ({ otherCases: [next] }: CheckResult): string =>
 function notes(checks: readonly CheckResult[]): Block[] {
   const joints = new Map<string, string[]>()
   for (const { notes: own, joint } of checks)
-    for (const note of own.filter((one) => one !== NOT_MONOTONE))
+    for (const note of own.filter((text) => text !== NOT_MONOTONE))
       joints.set(note, [...(joints.get(note) ?? []), ...(joint === undefined ? [] : [jointWords(joint)])])
   return joints.size === 0
     ? []

@@ -124,7 +124,7 @@ function joined(children: readonly (Element | string)[]): (Element | string)[] {
   const parts = runs.map((run): Element => {
     const [first] = run as [Element, ...Element[]]
     const own = Object.fromEntries(Object.entries(first.attributes).filter(([key]) => !PLACES.test(key)))
-    const lines = run.flatMap((one) => [pointsOf(one) ?? []]).filter((points) => points.length > 0)
+    const lines = run.flatMap((element) => [pointsOf(element) ?? []]).filter((points) => points.length > 0)
     if (lines.length > 0) return { name: 'path', attributes: { ...own, d: pathData(lines.map((points) => ({ points }))) }, children: [] }
     if (run.length === 1) return withShared(first)
     return {
@@ -147,7 +147,7 @@ function shapeAt([x, y]: Point, d: string): string {
   return d.replaceAll(/([MLAZhvZ])([^MLAZhvZ]*)/g, (_, name: string, rest: string) => {
     const numbers = rest
       .split(/[ ,]+/)
-      .filter((one) => one !== '')
+      .filter((attribute) => attribute !== '')
       .map(Number)
     if (name === 'Z') return 'z'
     if (name === 'h' || name === 'v') {
@@ -158,7 +158,7 @@ function shapeAt([x, y]: Point, d: string): string {
     const [tx, ty] = numbers.slice(-2) as [number, number]
     const out = name === 'M' ? [x + tx, y + ty] : [tx - px, ty - py]
     ;[px, py] = [tx, ty]
-    const text = [...numbers.slice(0, -2), ...out].map((one) => Number(one.toFixed(1)))
+    const text = [...numbers.slice(0, -2), ...out].map((x) => Number(x.toFixed(1)))
     return `${name === 'M' ? 'M' : name.toLowerCase()}${text.join(',')}`
   })
 }

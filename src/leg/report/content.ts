@@ -70,12 +70,12 @@ const LISTED_SHARE = 0.05
 
 /** Where the uncertain values of a check come from, side by side; nothing where no uncertain value moves its reserve. */
 export function restsText({ restsOn }: CheckResult): string | undefined {
-  const shares = (one: RestsOn) => {
-    const large = (Object.keys(WORDS) as (keyof RestsOn)[]).filter((key) => one[key] >= LISTED_SHARE)
+  const shares = (side: RestsOn) => {
+    const large = (Object.keys(WORDS) as (keyof RestsOn)[]).filter((key) => side[key] >= LISTED_SHARE)
     const [only] = large
     return large.length === 1 && only !== undefined
       ? WORDS[only]
-      : large.map((key) => `${Math.round(100 * one[key])} % ${WORDS[key]}`).join(', ')
+      : large.map((key) => `${Math.round(100 * side[key])} % ${WORDS[key]}`).join(', ')
   }
   const { demand, capacity } = restsOn
   const [one, other] = [demand, capacity].map((side) => (side === undefined ? undefined : shares(side)))

@@ -10,19 +10,19 @@ const HEAD = ['name', 'value', 'unit', 'source']
  * Drawings as they stand in a report: values with their units, and the checks in their tables as numbers of the ranking, where each stands once.
  */
 export const drawingPictures = (assessment: Assessment, drawings: readonly Picture[]): readonly Picture[] =>
-  drawings.map((one) => {
-    const { table } = one
-    if (table === undefined || table.head.join() !== HEAD.join()) return one
+  drawings.map((drawing) => {
+    const { table } = drawing
+    if (table === undefined || table.head.join() !== HEAD.join()) return drawing
     const taken = new Set<CheckResult>()
     const checks = table.rows.map((row) => {
-      const check = checkOf(assessment, one.id, row, taken)
+      const check = checkOf(assessment, drawing.id, row, taken)
       if (check !== undefined) taken.add(check)
       return check
     })
     const sizes = table.rows.flatMap((row, i) => (checks[i] === undefined ? [sizeOf(row.map(plainWords))] : []))
     const named = checks.flatMap((check) => check ?? [])
     return {
-      ...one,
+      ...drawing,
       table: {
         head: ['name', 'value', 'source'],
         rows: named.length === 0 ? sizes : [...sizes, ['checks', ranks(assessment, named), 'result']],

@@ -22,7 +22,7 @@ export interface FieldRow {
 /** Every field of a specification in its order, with what was filled in. */
 export function fieldRows(leg: Leg): FieldRow[] {
   const { defaults, ...data } = leg
-  const why = new Map(defaults.map((one) => [one.path, one.why]))
+  const why = new Map(defaults.map((entry) => [entry.path, entry.why]))
   const rows: FieldRow[] = []
   const add = (path: string, value: string, kind?: Kind) => {
     const own = why.get(path)

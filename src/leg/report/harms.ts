@@ -27,7 +27,7 @@ export function harmsOf(quick: QuickLeg, leg: LegNumbers, checks: ReadonlyMap<st
     const { part, joint, required } = quick.about(leg, key)
     const named = { key, part, ...(joint === undefined ? {} : { joint }), ...(check === undefined ? {} : { check }) }
     const further = check !== undefined && check.reserve < check.requiredReserve
-    const least = further ? (1 - NOTICED) * check.reserve : (check?.requiredReserve ?? required)
-    return tried(() => quick.has(leg, key, least), false) === false ? [{ ...named, further }] : []
+    const min = further ? (1 - NOTICED) * check.reserve : (check?.requiredReserve ?? required)
+    return tried(() => quick.has(leg, key, min), false) === false ? [{ ...named, further }] : []
   })
 }

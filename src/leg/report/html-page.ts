@@ -13,7 +13,7 @@ export function documentOf(title: string, main: string, before = '', script?: st
   const styles = [style, ...[...main.matchAll(/<style>([\s\S]*?)<\/style>/g)].map(([, own]) => own as string)]
   const policy = [
     "default-src 'none'",
-    `style-src ${[...new Set(styles)].map((one) => `'${policyHash(one)}'`).join(' ')}`,
+    `style-src ${[...new Set(styles)].map((style) => `'${policyHash(style)}'`).join(' ')}`,
     ...(script === undefined ? [] : [`script-src '${policyHash(script)}'`]),
     "base-uri 'none'",
     "form-action 'none'",

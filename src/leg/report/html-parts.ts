@@ -62,24 +62,24 @@ const MAKERS: { readonly [K in Block['kind']]: Maker<K> } = {
   code: ({ text }) => `<div class="wide" tabindex="0" role="group" aria-label="Lines to type"><pre><code>${shown(text)}</code></pre></div>`,
   fold: ({ summary, blocks }, at) => `<details open><summary>${shown(summary)}</summary>${inside(blocks, at)}</details>`,
   picture: (block, at) => htmlPicture(block, at),
-  pictures: ({ pictures }, at) => `<div class="charts">${pictures.map((one) => htmlPicture(one, at)).join('\n')}</div>`,
+  pictures: ({ pictures }, at) => `<div class="charts">${pictures.map((picture) => htmlPicture(picture, at)).join('\n')}</div>`,
 }
 
 /** A block as its maker writes it. */
 const html = (block: Block, at: At): string => (MAKERS[block.kind] as (block: Block, at: At) => string)(block, at)
-const inside = (blocks: readonly Block[], at: At) => blocks.map((one) => html(one, at)).join(at.scripted ? '' : '\n')
+const inside = (blocks: readonly Block[], at: At) => blocks.map((block) => html(block, at)).join(at.scripted ? '' : '\n')
 
 /** Parts that nothing leads to. */
 const UNNAMED = /^(f\d+|check-.*)$/
 
 /** A picture with its words and its numbers. */
-function htmlPicture(one: Picture, at: At): string {
-  const { id, title, answer, svg, wide } = one
-  const numbers = pictureTable(one)
+function htmlPicture(picture: Picture, at: At): string {
+  const { id, title, answer, svg, wide } = picture
+  const numbers = pictureTable(picture)
   return `<figure id=${id}${wide ? ' class=wholeWidth' : ''}>
 <div class=picture><h${at.level} id=${id}-title>${shown(title)}</h${at.level}>
 ${answer === undefined ? '' : `<p class=answer>${shown(answer)}</p>\n`}${svg === undefined ? '' : `${inPage(svg, id)}\n`}</div>
-<figcaption id=${id}-text>${shown(captionOf(one))}</figcaption>
+<figcaption id=${id}-text>${shown(captionOf(picture))}</figcaption>
 ${numbers === undefined ? '' : `<details open><summary>Numbers of this picture</summary>${htmlTable(numbers, at, 'summary')}</details>\n`}</figure>`
 }
 
@@ -93,25 +93,25 @@ function htmlTable({ caption, head, rows, ids }: TableOf, { scripted }: At, name
     return `<tr${id === undefined ? '' : ` id=${id}`}>${
       partName(cells) ??
       ended(cells)
-        .map((one) => cell(one, scripted))
+        .map((words) => cell(words, scripted))
         .join('')
     }`
   })
   const own = namedBy === 'caption' ? `<caption>${shown(caption)}</caption>\n` : ''
   const box = scripted ? '<div class=wide>' : `<div class=wide tabindex=0 role=group aria-label="${escaped(caption)}">`
   return `${box}<table>
-${own}<thead><tr>${head.map((one) => (one === '' ? '<td>' : `<th>${shown(one)}`)).join('')}<tbody>${body.join('')}</table></div>`
+${own}<thead><tr>${head.map((name) => (name === '' ? '<td>' : `<th>${shown(name)}`)).join('')}<tbody>${body.join('')}</table></div>`
 }
 
 /** The row that names a part: its only words are strong. They take the width of the table. */
 function partName(cells: readonly Words[]): string | undefined {
-  const [words, ...others] = cells.filter((one) => one.length > 0)
+  const [words, ...others] = cells.filter((cell) => cell.length > 0)
   const [only] = words === undefined || typeof words === 'string' ? [] : words
   return others.length === 0 && typeof only === 'object' && only.strong ? `<th colspan=${cells.length}>${shown(only.text)}` : undefined
 }
 
 /** Cells without empty ones at the end of a row. */
-const ended = (cells: readonly Words[]): readonly Words[] => cells.slice(0, cells.findLastIndex((one) => one.length > 0) + 1)
+const ended = (cells: readonly Words[]): readonly Words[] => cells.slice(0, cells.findLastIndex((cell) => cell.length > 0) + 1)
 
 /** A cell; words of one tone colour it as a whole. */
 function cell(words: Words, scripted: boolean): string {
@@ -125,17 +125,17 @@ const inline = (words: Words, scripted: boolean): string =>
   typeof words === 'string'
     ? shown(words)
     : words
-        .map((one) => piece(one, scripted))
+        .map((word) => piece(word, scripted))
         .join('')
         .replaceAll('</code>; <code>', '; ')
 
 /** Places of numbered rows and steps, and references to them: the script of a report makes them from their texts. */
 const NUMBERED = /^(s\d+\.\d+|[FTCQK]\d+)$/
 
-function piece(one: Piece, scripted: boolean): string {
-  if (typeof one === 'string') return shown(one)
-  if (scripted && NUMBERED.test(one.to ?? one.id ?? '')) return shown(one.text)
-  const { text, to, id, strong, code, tone } = one
+function piece(part: Piece, scripted: boolean): string {
+  if (typeof part === 'string') return shown(part)
+  if (scripted && NUMBERED.test(part.to ?? part.id ?? '')) return shown(part.text)
+  const { text, to, id, strong, code, tone } = part
   const own = code ? `<code>${shown(text)}</code>` : strong ? `<strong>${shown(text)}</strong>` : shown(text)
   const toned =
     tone === undefined && id === undefined

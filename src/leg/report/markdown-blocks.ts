@@ -2,7 +2,7 @@ import { type Block, captionOf, type Page, type Picture, pictureTable, plainWord
 
 /** A page as Markdown. */
 export const markdownPage = ({ title, blocks }: Page): string =>
-  `${[`# ${literal(title)}`, ...blocks.map((one) => markdown(one, 2))].join('\n\n')}\n`
+  `${[`# ${literal(title)}`, ...blocks.map((block) => markdown(block, 2))].join('\n\n')}\n`
 
 /** A block as Markdown; `level` is that of the headings of sections here. */
 function markdown(block: Block, level: number): string {
@@ -10,7 +10,7 @@ function markdown(block: Block, level: number): string {
     case 'heading':
       return `${'#'.repeat(block.level)} ${literal(block.text)}`
     case 'section':
-      return [`${'#'.repeat(level)} ${literal(block.title)}`, ...block.blocks.map((one) => markdown(one, level + 1))].join('\n\n')
+      return [`${'#'.repeat(level)} ${literal(block.title)}`, ...block.blocks.map((block) => markdown(block, level + 1))].join('\n\n')
     case 'text': {
       const body = inline(block.text)
       const led = block.lead === undefined ? body : `**${literal(block.lead)}** ${body}`.trimEnd()
@@ -27,20 +27,20 @@ function markdown(block: Block, level: number): string {
     case 'code':
       return `\`\`\`\n${block.text.trimEnd()}\n\`\`\``
     case 'fold':
-      return [`**${literal(block.summary)}**`, ...block.blocks.map((one) => markdown(one, level))].join('\n\n')
+      return [`**${literal(block.summary)}**`, ...block.blocks.map((block) => markdown(block, level))].join('\n\n')
     case 'picture':
       return markdownPicture(block, level)
     case 'pictures':
-      return block.pictures.map((one) => markdownPicture(one, level)).join('\n\n')
+      return block.pictures.map((picture) => markdownPicture(picture, level)).join('\n\n')
   }
 }
 
-function markdownPicture(one: Picture, level: number): string {
-  const numbers = pictureTable(one)
+function markdownPicture(picture: Picture, level: number): string {
+  const numbers = pictureTable(picture)
   return [
-    `${'#'.repeat(level)} ${literal(one.title)}`,
-    ...(one.answer === undefined ? [] : [`**${literal(one.answer)}**`]),
-    literal(captionOf(one)),
+    `${'#'.repeat(level)} ${literal(picture.title)}`,
+    ...(picture.answer === undefined ? [] : [`**${literal(picture.answer)}**`]),
+    literal(captionOf(picture)),
     ...(numbers === undefined ? [] : [markdownTable(numbers)]),
   ].join('\n\n')
 }

@@ -77,7 +77,7 @@ export function stallTemperatures(leg: LegModel): Chart {
           name: `winding, class ${motorOf(leg.x, joint).windingClass}`,
           at: celsius(insulationClasses[motorOf(leg.x, joint).windingClass].si),
         },
-      ]).filter(({ name }, i, all) => all.findIndex((one) => one.name === name) === i),
+      ]).filter(({ name }, i, all) => all.findIndex((other) => other.name === name) === i),
     ],
   })
 }

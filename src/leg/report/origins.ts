@@ -57,9 +57,9 @@ export class Origins {
   #fieldOf(number: number, path: string): string | undefined {
     const leaf = this.#sheet.leaves[number] as SheetLeaf
     const value = at(leaf.value, path)
-    const reads = this.#maker.fieldsOf(number).filter((one) => Object.is(one.value, value) && this.#rowOf(one.path) !== undefined)
+    const reads = this.#maker.fieldsOf(number).filter((field) => Object.is(field.value, value) && this.#rowOf(field.path) !== undefined)
     const place = /(?:^|\.)(\d+)(?:\.|$)/.exec(path)?.[1]
-    const read = reads.findLast((one) => place !== undefined && one.path.includes(`[${place}]`)) ?? reads.at(-1)
+    const read = reads.findLast((read) => place !== undefined && read.path.includes(`[${place}]`)) ?? reads.at(-1)
     return read === undefined ? undefined : (this.#rowOf(read.path) as FieldRow).ref
   }
 

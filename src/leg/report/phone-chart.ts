@@ -18,13 +18,13 @@ export function forPhone(chart: Chart): Chart {
   const layers = (chart.layer as readonly Layer[]).map(thinned)
   const sized = { ...chart, width: WIDTH, autosize: { type: 'fit-x', contains: 'padding' } }
   if (!layers.some(({ mark }) => mark.type === 'bar')) return { ...sized, height: HEIGHT, layer: layers }
-  const layer = layers.map((one) => {
-    const { y } = one.encoding
-    if (y?.axis === undefined) return one
+  const layer = layers.map((layer) => {
+    const { y } = layer.encoding
+    if (y?.axis === undefined) return layer
     return {
-      ...one,
-      data: { values: one.data?.values.map((value) => ({ ...value, name: inLines(value.name ?? '') })) },
-      encoding: { ...one.encoding, y: { ...y, axis: { ...y.axis, labelLimit: 0, labelExpr: "split(datum.value, '\\n')" } } },
+      ...layer,
+      data: { values: layer.data?.values.map((value) => ({ ...value, name: inLines(value.name ?? '') })) },
+      encoding: { ...layer.encoding, y: { ...y, axis: { ...y.axis, labelLimit: 0, labelExpr: "split(datum.value, '\\n')" } } },
     }
   })
   return { ...sized, height: { step: STEP }, layer }

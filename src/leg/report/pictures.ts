@@ -59,9 +59,9 @@ export async function renderedPictures(
   try {
     const renderer = await load()
     const svgs = await Promise.all(charts.map(({ chart }) => svgOf(forPhone(chart), renderer)))
-    return charts.map((one, i) => ({ ...one, svg: separate(compactSvg(svgs[i] as string), one.id) }))
+    return charts.map((chart, i) => ({ ...chart, svg: separate(compactSvg(svgs[i] as string), chart.id) }))
   } catch (error) {
-    if (error instanceof Error && error.cause !== undefined) return charts.map((one) => ({ ...one, svg: undefined }))
+    if (error instanceof Error && error.cause !== undefined) return charts.map((chart) => ({ ...chart, svg: undefined }))
     throw error
   }
 }

@@ -20,14 +20,14 @@ const SHOWN = [
   'age',
 ] as const
 /** More instances than this are not listed. */
-const MOST = 3
+const MAX_PLACES = 3
 
 /** Where a step belongs: `knee, drop, cold air`. Instances that share the step stand together. */
 export function placesText(places: readonly Partial<Names>[]): string {
   return SHOWN.flatMap((index) => {
     const names = [...new Set(places.flatMap((names) => names[index] ?? []))].filter((name) => name !== 'main')
     if (names.length === 0) return []
-    return names.length > MOST ? [] : [names.map((name) => instanceWords(index, name)).join(' and ')]
+    return names.length > MAX_PLACES ? [] : [names.map((name) => instanceWords(index, name)).join(' and ')]
   }).join(', ')
 }
 

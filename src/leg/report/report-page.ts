@@ -111,12 +111,12 @@ const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }:
   ])
 
 function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[] | undefined, drawings: readonly Picture[]): Block {
-  const all = pictures ?? chartsOf(assessment).map((one) => ({ ...one, svg: undefined }))
+  const all = pictures ?? chartsOf(assessment).map((chart) => ({ ...chart, svg: undefined }))
   const drawn = all.some(({ svg }) => svg !== undefined)
   // The reserves stand in the ranking: their chart is there to be seen.
   const charts = besides(all, drawings)
     .filter(({ id }) => drawn || id !== 'reserves')
-    .map((one) => ({ ...one, table: chartTable(one.chart) }))
+    .map((beside) => ({ ...beside, table: chartTable(beside.chart) }))
   const [shown, empty] = [charts.filter(({ table }) => table.rows.length > 0), charts.filter(({ table }) => table.rows.length === 0)]
   return section('charts', 'Charts', [
     ...(!drawn

@@ -9,11 +9,11 @@ import type { Assessment } from '../result.js'
 import { placeOf, reserveText } from './content.js'
 import { fieldName } from './fields-list.js'
 
-const MOST_MOVERS = 10
+const MAX_MOVERS = 10
 /** Each value is moved by this part of itself: about what a fit, a wall or a friction is out by. */
 const SWING = 0.02
 /** A reserve beyond so many times the present one is drawn at this length; the label has the number. */
-const LONGEST = 3
+const MAX_BAR = 3
 
 /** The check whose reserve the chart moves: the governing one. Where nothing is left of its capacity no small change moves it: then the next that has a reserve. */
 const movable = ({ governing, checks }: Assessment): CheckResult =>
@@ -34,13 +34,13 @@ export function sensitivityChart(assessment: Assessment): Chart {
     ({ value, atFrom, atTo }) =>
       value.kind !== 'temperature' && atFrom !== undefined && atTo !== undefined && Math.abs(atFrom.si - atTo.si) > 1e-9,
   )
-  const shown = movers.slice(0, MOST_MOVERS)
+  const shown = movers.slice(0, MAX_MOVERS)
   const base = found.value.si
   // A text beside a bar that runs to the left would lie on it.
   const labelled = (reserve: number, input: Quantity) =>
-    reserve > base ? `${unitSigns(String(input))}${reserve > LONGEST * base ? `: ${reserveText(reserve)}` : ''}` : ''
-  const end = (reserve: number) => Number(Math.min(reserve, LONGEST * base).toPrecision(6))
-  const cut = shown.some(({ atFrom, atTo }) => Math.max(atFrom!.si, atTo!.si) > LONGEST * base)
+    reserve > base ? `${unitSigns(String(input))}${reserve > MAX_BAR * base ? `: ${reserveText(reserve)}` : ''}` : ''
+  const end = (reserve: number) => Number(Math.min(reserve, MAX_BAR * base).toPrecision(6))
+  const cut = shown.some(({ atFrom, atTo }) => Math.max(atFrom!.si, atTo!.si) > MAX_BAR * base)
   return barChart({
     title: `Sensitivity of the ${governing === first ? 'governing reserve' : 'least reserve above 0'} (${placeOf(governing)}, ${governing.caseTitle.toLowerCase()})`,
     description:
@@ -51,7 +51,7 @@ export function sensitivityChart(assessment: Assessment): Chart {
             .map(({ path, atFrom, atTo }) => `${fieldName(path)} ${reserveText(atFrom!.si)} to ${reserveText(atTo!.si)}`)
             .join(
               '; ',
-            )}.${cut ? ` A bar that would be longer than ${LONGEST} times the reserve ends there, with its number beside it.` : ''}`,
+            )}.${cut ? ` A bar that would be longer than ${MAX_BAR} times the reserve ends there, with its number beside it.` : ''}`,
     value: { title: `reserve (dashed: ${reserveText(base)} as it is)`, unit: '1' },
     bars: shown.flatMap(({ path, from, to, atFrom, atTo }) => [
       { name: fieldName(path), from: base, to: end(atFrom!.si), group: '2 % lower', label: labelled(atFrom!.si, from) },

@@ -15,10 +15,10 @@ import { linesOf, pieces, type Shown } from './step-lines.js'
 import { unitsInHead } from './unit-heads.js'
 
 /** Fewer steps than this stand as lines, more as a table. */
-const LEAST_ROWS = 3
+const MIN_ROWS = 3
 /** A table of more columns than this stands on its side, so many steps beside each other. */
-const MOST_COLUMNS = 8
-const MOST_STEPS = 8
+const MAX_COLUMNS = 8
+const MAX_STEPS = 8
 
 /** Title of a formula in words. */
 export const titleOf = (formula: AnyFormula): string => properly(titleInWords(formula))
@@ -106,14 +106,14 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
       : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${instanceName(joint)}: `, ofJoint, first as number))),
   ]
   const columns = [...own, ...results]
-  if (steps.length < LEAST_ROWS) return [...head, linesOf(steps, own, results)]
+  if (steps.length < MIN_ROWS) return [...head, linesOf(steps, own, results)]
   const places = steps.map((step) => placesText(step.places))
   const placed = places.some((place) => place !== '')
   const { head: names, rows } = unitsInHead({
     head: ['step', ...(placed ? ['for'] : []), ...columns.map(({ name }, i) => `${i < own.length ? '' : '= '}${name}`)],
     rows: steps.map((step, i) => [step.number, ...(placed ? [places[i] as string] : []), ...columns.map(({ cells }) => cells[i] as Words)]),
   })
-  if (columns.length > MOST_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
+  if (columns.length > MAX_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
   return [
     ...head,
     table(
@@ -127,7 +127,7 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
 
 /** Steps as columns, several tables where there are many. */
 function onItsSide(caption: string, names: readonly string[], rows: readonly (readonly Words[])[]): Block[] {
-  const parts = Array.from({ length: Math.ceil(rows.length / MOST_STEPS) }, (_, i) => rows.slice(i * MOST_STEPS, (i + 1) * MOST_STEPS))
+  const parts = Array.from({ length: Math.ceil(rows.length / MAX_STEPS) }, (_, i) => rows.slice(i * MAX_STEPS, (i + 1) * MAX_STEPS))
   return parts.map((part) => {
     const lines = names.map((name, k) => [name, ...part.map((cells) => cells[k] as Words)])
     const [numbers, ...rest] = lines as [Words[], ...Words[][]]

@@ -32,21 +32,21 @@ function plain(block: Block): string {
   }
 }
 
-function plainPicture(one: Picture): string {
-  const numbers = pictureTable(one)
-  return [underlined(one.title, '-'), one.answer, captionOf(one), numbers && plainTable(numbers)]
+function plainPicture(picture: Picture): string {
+  const numbers = pictureTable(picture)
+  return [underlined(picture.title, '-'), picture.answer, captionOf(picture), numbers && plainTable(numbers)]
     .filter((part) => part !== undefined)
     .join('\n\n')
 }
 
 /** A table of plain text in columns. */
 export function plainTable({ head, rows }: Pick<TableOf, 'head' | 'rows'>): string {
-  const lines = rows.map((cells) => cells.map((one: Words) => plainWords(one).replaceAll(/\s+/g, ' ')))
+  const lines = rows.map((cells) => cells.map((cell: Words) => plainWords(cell).replaceAll(/\s+/g, ' ')))
   const columns = Math.max(head.length, ...lines.map((line) => line.length))
   const widths = Array.from({ length: columns }, (_, i) => Math.max(head[i]?.length ?? 0, ...lines.map((line) => line[i]?.length ?? 0)))
   const row = (cells: readonly string[]) =>
     cells
-      .map((one, i) => one.padEnd(widths[i] as number))
+      .map((cell, i) => cell.padEnd(widths[i] as number))
       .join('  ')
       .trimEnd()
   return [...(head.length === 0 ? [] : [row(head), row(widths.map((width) => '-'.repeat(width)))]), ...lines.map(row)].join('\n')

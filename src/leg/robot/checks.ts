@@ -104,7 +104,7 @@ function chargeChecks(x: LegNumbers, { runningTime }: RobotGait): RobotCheck[] {
 /** Whether the legs are calculated for the largest force that a foot bears as the weight passes from foot to foot. */
 function footLoadCheck(leg: LegModel, { corners }: RobotGait): RobotCheck {
   const forceOf = (id: CaseId) => caseState(leg, id).motion?.vertical ?? 0
-  const worst = WALKING.reduce<CaseId>((most, id) => (forceOf(id) > forceOf(most) ? id : most), 'walk')
+  const worst = WALKING.reduce<CaseId>((worst, id) => (forceOf(id) > forceOf(worst) ? id : worst), 'walk')
   return check(leg.x, {
     id: 'robot.footLoad',
     title: 'Load of one foot',

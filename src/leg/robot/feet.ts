@@ -39,7 +39,7 @@ export function feetOf(x: LegNumbers, id: 'walk' | 'trot', { sideways = 0, turnR
   const { speed, stepLength, dutyFactor } = gaitNamed(x, id)
   const { mass, centreOfMassForward, centreOfMassLeft } = x.robot
   return gait({
-    feet: cornersOf(x).map((one) => ({ x: length(one.x), y: length(one.y) })),
+    feet: cornersOf(x).map((corner) => ({ x: length(corner.x), y: length(corner.y) })),
     gait: id,
     dutyFactor,
     stridePeriod: new Quantity(stepLength / speed / dutyFactor, 'time'),
@@ -96,13 +96,13 @@ class Moments {
     const { centreOfMassForward: cx, centreOfMassLeft: cy } = this.x.robot
     const standing = this.standing(i)
     let best: Edge | undefined
-    for (const [k, one] of standing.entries())
+    for (const [k, foot] of standing.entries())
       for (const other of standing.slice(k + 1)) {
-        const [a, b] = [this.foot(i, one), this.foot(i, other)]
+        const [a, b] = [this.foot(i, foot), this.foot(i, other)]
         const [ux, uy] = [b.x - a.x, b.y - a.y]
         const along = Math.min(1, Math.max(0, ((cx - a.x) * ux + (cy - a.y) * uy) / (ux * ux + uy * uy)))
         const off = Math.hypot(cx - a.x - along * ux, cy - a.y - along * uy)
-        if (best === undefined || off < best.off) best = { one, other, along, off }
+        if (best === undefined || off < best.off) best = { one: foot, other, along, off }
       }
     return best
   }

@@ -31,7 +31,7 @@ export function courseOf(
 /** The worst of several ways, value by value; energy and samples of the one that draws the most on average. */
 export function worstOf(courses: readonly (readonly BusPoint[])[]) {
   const ways = courses.map(overStride)
-  const hungriest = ways.reduce((most, { meanPower }, k) => (meanPower.si > ways[most]!.meanPower.si ? k : most), 0)
+  const hungriest = ways.reduce((best, { meanPower }, k) => (meanPower.si > ways[best]!.meanPower.si ? k : best), 0)
   const most = <Of extends 'peakPower' | 'peakReturned' | 'notTaken' | 'peakCurrent' | 'motorHeat' | 'controllerHeat'>(of: Of) =>
     ways.map((way) => way[of]).reduce((one, other) => (other.si > one.si ? other : one))
   return {

@@ -16,5 +16,5 @@ export function groundWays(x: LegNumbers, id: 'walk' | 'trot', traction: number 
   const { traction: ends, lateral } = gaitNamed(x, id)
   const along = traction === undefined ? [ends.highest, ends.lowest] : [traction]
   const aside = lateral > 0 ? [-lateral, lateral] : [0]
-  return [...new Set(along)].flatMap((one) => aside.map((side) => ({ traction: one, left: side - Math.tan(slope) })))
+  return [...new Set(along)].flatMap((traction) => aside.map((side) => ({ traction: traction, left: side - Math.tan(slope) })))
 }

@@ -53,8 +53,8 @@ const BEYOND: Readonly<Record<string, string>> = {
 }
 
 /** The kind of the stage that bears the least blow: the drive of the joint, or belt or cord from the hip axis to the knee. */
-const weakest = ({ x }: LegModel, joint: Joint, own: number | undefined, most: number): string =>
-  own === most ? x.joints[joint].drive.kind : (beltOrCordOf(x)?.kind ?? x.joints[joint].drive.kind)
+const weakest = ({ x }: LegModel, joint: Joint, own: number | undefined, max: number): string =>
+  own === max ? x.joints[joint].drive.kind : (beltOrCordOf(x)?.kind ?? x.joints[joint].drive.kind)
 
 /** Rotors that still rest when the feet touch down: torque of the blow at each drum, next to what a cord bears in the cold, aged. */
 export function robotLandings(leg: LegModel): RobotLanding[] {
@@ -69,8 +69,8 @@ export function robotLandings(leg: LegModel): RobotLanding[] {
       const where = calculation.instances.implied(placeOf(calculation, { joint, air: 'normal', age: 'new' })) as never
       const stiffness = calculation.get(stiffnessAtRest, where)
       const cold = calculation.instances.implied(placeOf(calculation, { joint, air: 'cold', age: 'year' })) as never
-      const most = calculation.get(blowTorque, cold)
-      if (stiffness === undefined || most === undefined) return []
+      const max = calculation.get(blowTorque, cold)
+      if (stiffness === undefined || max === undefined) return []
       const drum = drumSpeed(leg, joint, angles, rates)
       const inertia = calculation.get(ratio, where) ** 2 * calculation.get(turningWithRotor, where)
       const blow = { drumSpeed: drum, driveStiffness: stiffness, inertia, footSpeed: speed }
@@ -85,8 +85,8 @@ export function robotLandings(leg: LegModel): RobotLanding[] {
           blow: new Quantity(torque, 'torque'),
           held: new Quantity(held, 'torque'),
           toes: state === 'flat' ? 'lie flat' : 'give',
-          slackTorque: new Quantity(most, 'torque'),
-          beyond: BEYOND[weakest(leg, joint, calculation.get(ownBlowTorque, cold), most)] ?? 'its drive bears no more than {}',
+          slackTorque: new Quantity(max, 'torque'),
+          beyond: BEYOND[weakest(leg, joint, calculation.get(ownBlowTorque, cold), max)] ?? 'its drive bears no more than {}',
         },
       ]
     })

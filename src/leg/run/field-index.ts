@@ -26,10 +26,10 @@ export class FieldIndex<D> {
   trace(cell: Cell, document: D, read: (document: D) => unknown): void {
     const reads = new Reads()
     const escaped = escapes(read, reads.watch(this.#root, document as object) as D, reads)
-    if (escaped !== undefined) for (const one of reads.found) note(one.at, cell)
+    if (escaped !== undefined) for (const read of reads.found) note(read.at, cell)
     const whole =
       escaped !== undefined ? [...reads.listed, ...escaped] : sectionsRead(document, read).map((name) => within(this.#root, name))
-    for (const one of whole) note(one.below, cell)
+    for (const read of whole) note(read.below, cell)
   }
 
   /** The leaves that the differences between two documents reach. */
@@ -70,9 +70,9 @@ class Watched implements ProxyHandler<object> {
   get(_: object, name: string | symbol): unknown {
     const value = Reflect.get(this.now, name) as unknown
     if (typeof name !== 'string' || typeof value === 'function' || this.reads.listed.has(this.at)) return value
-    const one = within(this.at, name)
-    if (isObject(value)) return this.reads.watch(one, value)
-    this.reads.found.add(one)
+    const path = within(this.at, name)
+    if (isObject(value)) return this.reads.watch(path, value)
+    this.reads.found.add(path)
     return value
   }
 
@@ -114,14 +114,14 @@ function escapes<D>(read: (document: D) => unknown, watched: D, reads: Reads): r
 }
 
 function within(at: Place, name: string): Place {
-  let one = at.inner.get(name)
-  if (one === undefined) {
-    one = place()
-    at.inner.set(name, one)
+  let node = at.inner.get(name)
+  if (node === undefined) {
+    node = place()
+    at.inner.set(name, node)
     at.names.push(name)
-    at.places.push(one)
+    at.places.push(node)
   }
-  return one
+  return node
 }
 
 function note(cells: Cell[], cell: Cell): void {

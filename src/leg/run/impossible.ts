@@ -25,7 +25,7 @@ export function rejectImpossible(formula: AnyFormula, x: unknown): void {
 function boundsOf(formula: AnyFormula): Bounds {
   const { inputs, requires } = formula.def
   const bounds = {
-    together: Object.entries(requires ?? {}).map(([path, one]) => ({ path, ...one })),
+    together: Object.entries(requires ?? {}).map(([path, limit]) => ({ path, ...limit })),
     notNegative: Object.keys(inputs).filter((name) => isNotNegative(inputs[name] as Input)),
   }
   known.set(formula, bounds)
@@ -35,6 +35,6 @@ function boundsOf(formula: AnyFormula): Bounds {
 /** Whether an input is a number that its formula takes from zero up. */
 function isNotNegative(input: Input): boolean {
   if (typeof input === 'string' || !('kind' in input)) return false
-  const least = input.above ?? input.min
-  return typeof least === 'number' && least >= 0
+  const min = input.above ?? input.min
+  return typeof min === 'number' && min >= 0
 }

@@ -108,14 +108,17 @@ function originsOf(
     for (const negative of [false, true]) {
       if (negative && number === 0) continue
       // A zero of no kind, such as a table's, says nothing of its origin; nor does a 1 without a name that fits.
-      const says = (one: Known) => one.kind !== undefined || (number !== 0 && (number !== 1 || likeness(one.name, path) > 0))
-      const found = known.filter((one) => Object.is(one.number, negative ? -number : number) && fits(one.kind, kind) && says(one))
+      const says = (candidate: Known) =>
+        candidate.kind !== undefined || (number !== 0 && (number !== 1 || likeness(candidate.name, path) > 0))
+      const found = known.filter(
+        (candidate) => Object.is(candidate.number, negative ? -number : number) && fits(candidate.kind, kind) && says(candidate),
+      )
       if (found.length > 0) return { found, negative }
     }
   return { found: [], negative: false }
 }
 
-const withOrigin = (candidates: readonly Candidate[]) => candidates.filter((one): one is Known => one.from !== undefined)
+const withOrigin = (candidates: readonly Candidate[]) => candidates.filter((candidate): candidate is Known => candidate.from !== undefined)
 const linked = ({ from }: Known, negative: boolean): Link => (negative ? { ...from, negative: true } : from)
 
 /**
@@ -127,10 +130,15 @@ export function originOf(place: Place, candidates: readonly Candidate[], places:
   const others = places.filter((other) => other.path !== place.path && Object.is(other.number, place.number))
   const own = all.filter(({ name }) => others.every((other) => likeness(name, other.path) <= likeness(name, place.path)))
   const found = own.length > 0 ? own : all
-  const one = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
-  if (one !== undefined && place.path !== '' && isPlainOne({ ...place, kind: one.kind ?? 'ratio' }) && likeness(one.name, place.path) === 0)
+  const origin = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
+  if (
+    origin !== undefined &&
+    place.path !== '' &&
+    isPlainOne({ ...place, kind: origin.kind ?? 'ratio' }) &&
+    likeness(origin.name, place.path) === 0
+  )
     return undefined
-  return one === undefined ? undefined : linked(one, negative)
+  return origin === undefined ? undefined : linked(origin, negative)
 }
 
 /**
@@ -146,11 +154,11 @@ export function linksOf(places: readonly Place[], candidates: readonly Candidate
       if (links.has(place)) continue
       const { found, negative } = originsOf(place, known)
       const best = bestOf(found, place.path)
-      const one = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
+      const origin = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
       // The 1 of no cycles, no shift and no reduction: without a name that fits, a value wrote it itself.
-      if (one === undefined || (likeness(one.name, place.path) === 0 && (byName || isPlainOne(place)))) continue
-      taken.add(one)
-      links.set(place, linked(one, negative))
+      if (origin === undefined || (likeness(origin.name, place.path) === 0 && (byName || isPlainOne(place)))) continue
+      taken.add(origin)
+      links.set(place, linked(origin, negative))
     }
   return links
 }
@@ -164,6 +172,6 @@ const isPlainOne = ({ number, kind }: Place): boolean => number === 1 && (kind =
 /** The candidates whose names fit best. */
 function bestOf(found: readonly Known[], path: string): readonly Known[] {
   const fits = found.map(({ name }) => likeness(name, path))
-  const most = Math.max(...fits)
-  return found.filter((_, i) => fits[i] === most)
+  const max = Math.max(...fits)
+  return found.filter((_, i) => fits[i] === max)
 }

@@ -76,8 +76,8 @@ export class Reaches {
     this.#found.set(cell, undefined)
     let reach: Reach | undefined
     if (!cell.pinned)
-      for (const one of cell.reads) {
-        const inner = this.ofCell(one)
+      for (const read of cell.reads) {
+        const inner = this.ofCell(read)
         if (inner !== undefined) reach = this.grown(reach, inner)
       }
     this.#found.set(cell, reach)

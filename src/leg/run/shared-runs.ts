@@ -7,7 +7,7 @@ interface Run {
 }
 
 /** Runs of one formula that are kept: more than differ in one leg. */
-const MOST = 16
+const MAX_RUNS = 16
 
 /**
  * Runs formulas that take long once for the same numbers: plates alike have one law, and load cases alike in what counts one modulus. The answers are
@@ -24,7 +24,7 @@ export class SharedRuns {
     }
     for (const run of runs) if (same(run.x, x)) return run.y
     const y = formula.si(x as never)
-    if (runs.unshift({ x, y }) > MOST) runs.pop()
+    if (runs.unshift({ x, y }) > MAX_RUNS) runs.pop()
     return y
   }
 }

@@ -45,7 +45,7 @@ function bareSchema(field: Field, path: string, texts: SchemaTexts, definitions:
     return groups.length === 0 ? schema : { ...schema, allOf: groups }
   }
   if ('tuple' in field) {
-    const inner = Object.entries(field.tuple).map(([name, one]) => fieldSchema(one, `${path}.${name}`, texts, definitions))
+    const inner = Object.entries(field.tuple).map(([name, item]) => fieldSchema(item, `${path}.${name}`, texts, definitions))
     return {
       anyOf: [
         { type: 'array', prefixItems: inner, minItems: inner.length, maxItems: inner.length },

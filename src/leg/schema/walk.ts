@@ -84,7 +84,7 @@ function eachField(fields: Fields, given: unknown, visit: (path: string, field: 
 function textOf(value: unknown): string {
   if (isRecord(value))
     return Object.entries(value)
-      .map(([name, one]) => `${name} ${textOf(one)}`)
+      .map(([name, entry]) => `${name} ${textOf(entry)}`)
       .join(', ')
   if (!Array.isArray(value)) return String(value)
   return value.length === 3 ? `${value[1]} (${value[0]} to ${value[2]})` : value.join(' to ')

@@ -169,9 +169,9 @@ const OF_THE_PAIR: Readonly<Record<string, Partial<Check>>> = {
   'sidewaysBearing.seatGrip': {},
 }
 /** A pair that no stride turns: neither a moment on one bearing, nor life. */
-const sidewaysChecks = [...loadChecks(atSideways), ...seatChecks(atSideways)].flatMap((one): Check[] => {
-  const own = OF_THE_PAIR[one.id]
-  return own === undefined ? [] : [{ ...one, ...own }]
+const sidewaysChecks = [...loadChecks(atSideways), ...seatChecks(atSideways)].flatMap((check): Check[] => {
+  const own = OF_THE_PAIR[check.id]
+  return own === undefined ? [] : [{ ...check, ...own }]
 })
 
 /** Checks of ball bearings at both ends of a rod, under its drum, on the pins of hip and knee, and at the sideways hip. */

@@ -17,7 +17,7 @@ const flattened = line(
   { perFace: { list: 'length' } },
   'length',
   '2 · sum(perFace)',
-  (x) => 2 * x.perFace.reduce((sum, one) => sum + one, 0),
+  (x) => 2 * x.perFace.reduce((sum, depth) => sum + depth, 0),
 )
 const settledOf = line('clamp load after embedding', { preload: 'force', loss: 'force' }, 'force', 'max(0, preload − loss)', (x) =>
   Math.max(0, x.preload - x.loss),

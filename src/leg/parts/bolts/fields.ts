@@ -60,7 +60,7 @@ export const circleDiameter = field('bolts.circleDiameter', ['boltGroup'], 'leng
 /** How the plate that a group holds is printed, or the plate of the motor that it holds. */
 export const print = reference('bolts.print', ['boltGroup'], 'print', (x, { boltGroup }) => {
   const held = Object.values(x.plates).find(({ bolts }) => bolts === boltGroup)
-  const joint = JOINTS.find((one) => x.joints[one].motorBolts === boltGroup)
+  const joint = JOINTS.find((joint) => x.joints[joint].motorBolts === boltGroup)
   const under = joint === undefined ? undefined : x.plates[x.joints[joint].plate ?? '']
   return (held ?? under)?.print ?? 'default'
 })
@@ -105,7 +105,7 @@ export const utilisation = constant('bolts.utilisation', {
   typical: 0.9,
   source: { level: 'commonPractice', where: 'preload at nine tenths of yield, as in VDI 2230-1' },
 })
-const FLATTENING = 'tighten a stack of yours over a load washer or a marked bolt length, and again after a day'
+const FLATTENING_TEST = 'tighten a stack of yours over a load washer or a marked bolt length, and again after a day'
 /** Flattening of each printed face of the stack under its first clamp load. */
 export const embeddingPerFace = constant('bolts.embeddingPerFace', {
   title: 'embedding of a printed face',
@@ -114,7 +114,7 @@ export const embeddingPerFace = constant('bolts.embeddingPerFace', {
   low: 4e-6,
   high: 15e-6,
   source: { level: 'assumption', where: 'a printed face is rougher than a machined one, which flattens by 2 to 4 µm' },
-  measuredBy: FLATTENING,
+  measuredBy: FLATTENING_TEST,
 })
 /** Flattening of each machined face of a stack. */
 export const embeddingPerMetalFace = constant('bolts.embeddingPerMetalFace', {
@@ -124,7 +124,7 @@ export const embeddingPerMetalFace = constant('bolts.embeddingPerMetalFace', {
   low: 1.5e-6,
   high: 4e-6,
   source: { level: 'unverified', where: 'VDI 2230-1: 2 to 4 µm for each pair of machined faces and for the thread' },
-  measuredBy: FLATTENING,
+  measuredBy: FLATTENING_TEST,
 })
 /** Flattening of a stack whose sleeves carry the clamp load between metal faces. */
 export const embeddingOfSleeves = constant('bolts.embeddingOfSleeves', {
@@ -134,7 +134,7 @@ export const embeddingOfSleeves = constant('bolts.embeddingOfSleeves', {
   low: 3e-6,
   high: 11e-6,
   source: { level: 'unverified', where: 'VDI 2230-1: 3 µm in the thread and 2.5 to 4 µm for each metal face' },
-  measuredBy: FLATTENING,
+  measuredBy: FLATTENING_TEST,
 })
 /** Clearance of a printed pocket around its nut. */
 export const pocketClearance = constant('bolts.pocketClearance', {

@@ -107,14 +107,14 @@ export const motorPressure = value('bolts.motorPressure', ['joint', 'boltGroup',
   pressure(use, use(motorBoltTemperature), use(motorPressureAllowed)),
 )
 
-const SLEEVED = 'metal sleeves carry the clamp load'
-const SOFT = 'the print is softened, which is a failure of the plate itself'
+const SLEEVED_REASON = 'metal sleeves carry the clamp load'
+const SOFTENED_REASON = 'the print is softened, which is a failure of the plate itself'
 /** Only where the check of the plate fails: another layer may soften, or nearly soften, under a plate that holds. */
 const notPressed = (use: Use<'boltGroup'>, temperature: number, plateFails: boolean): string | undefined => {
-  if (use(bolts.sleeves)) return SLEEVED
+  if (use(bolts.sleeves)) return SLEEVED_REASON
   if (!plateFails) return undefined
   const limit = use.at(softening, { material: weakestLayer(use) })
-  return temperature > use.run(nearSoftening, { softening: limit, margin: use(bolts.softeningMargin) }) ? SOFT : undefined
+  return temperature > use.run(nearSoftening, { softening: limit, margin: use(bolts.softeningMargin) }) ? SOFTENED_REASON : undefined
 }
 const hipPlateSoftens = value('bolts.hipPlateSoftens', ['leg', 'event', 'air'], (use, at) =>
   use.at(plateSoftens, { joint: hipOf(use, at.leg) }),

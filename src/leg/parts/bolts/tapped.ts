@@ -13,7 +13,7 @@ const screw = line(
   { layers: { list: 'length' }, washer: 'length', thread: 'length' },
   'length',
   'sum(layers) + washer + thread',
-  (x) => x.layers.reduce((sum, one) => sum + one, 0) + x.washer + x.thread,
+  (x) => x.layers.reduce((sum, thickness) => sum + thickness, 0) + x.washer + x.thread,
 )
 const weaker = line.smallest('force that strips', { part: 'force', screw: 'force' }, 'force')
 

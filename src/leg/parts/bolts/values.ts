@@ -102,5 +102,5 @@ export const proofLoad = value(
 export function weakestLayer(use: Use<'boltGroup'>): Of<'material'> {
   const layers = use(bolts.layers)
   const of = (material: Of<'material'>) => use.at(strength, { material })
-  return layers.reduce((least, one) => (of(one) < of(least) ? one : least))
+  return layers.reduce((weakest, layer) => (of(layer) < of(weakest) ? layer : weakest))
 }

@@ -33,11 +33,11 @@ const allowableStrain = value('foot.allowableStrain', ['event'], (use) => {
   return use(use(repeats) ? foot.elastomerStrainRepeated : foot.elastomerStrain)
 })
 /** A load longer than the test of a modulus, s: the toe creeps under it. */
-const LONG = 60
+const LONG_LOAD = 60
 /** Modulus of a toe that holds its load for the time of an event. A stride is shorter than the test of the modulus, and the toe recovers between strides. */
 const toeModulus = value('foot.toeModulus', ['event', 'air'], (use) => {
   const [material, time] = [use(foot.material), use(duration)]
-  return use(moves) || time <= LONG ? use.at(modulus, { material }) : relaxedModulus(use, material, use(airTemperature), time)
+  return use(moves) || time <= LONG_LOAD ? use.at(modulus, { material }) : relaxedModulus(use, material, use(airTemperature), time)
 })
 const toeAt = (use: Use<'event' | 'air'>, tipForce: number) =>
   use.run(cantileverToe, {

@@ -17,15 +17,15 @@ export const groundFriction = band(
   { level: 'assumption', where: 'soft polymer on wet or silted ground' },
 )
 
-const STRAIN = { level: 'assumption', where: 'a tenth for elastomers in repeated bending, three tenths once' } as const
-const BEND = 'bend a printed toe to its flat position ten thousand times'
+const STRAIN_SOURCE = { level: 'assumption', where: 'a tenth for elastomers in repeated bending, three tenths once' } as const
+const BEND_TEST = 'bend a printed toe to its flat position ten thousand times'
 export const elastomerStrain = constant('foot.elastomerStrain', {
   title: 'strain limit of an elastomer toe in one load',
   kind: 'strain',
   typical: 0.3,
   low: 0.2,
   high: 0.5,
-  source: STRAIN,
+  source: STRAIN_SOURCE,
   measuredBy: 'bend a printed toe until it whitens or tears',
 })
 export const elastomerStrainRepeated = constant('foot.elastomerStrainRepeated', {
@@ -34,8 +34,8 @@ export const elastomerStrainRepeated = constant('foot.elastomerStrainRepeated', 
   typical: 0.1,
   low: 0.05,
   high: 0.2,
-  source: STRAIN,
-  measuredBy: BEND,
+  source: STRAIN_SOURCE,
+  measuredBy: BEND_TEST,
 })
 export const polymerStrain = constant('foot.polymerStrain', {
   title: 'strain limit of a rigid polymer toe',
@@ -44,5 +44,5 @@ export const polymerStrain = constant('foot.polymerStrain', {
   low: 0.005,
   high: 0.02,
   source: { level: 'assumption', where: 'rigid polymers whose table has no limit' },
-  measuredBy: BEND,
+  measuredBy: BEND_TEST,
 })

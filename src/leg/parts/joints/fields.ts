@@ -11,15 +11,15 @@ export const leastMargin = constant('joint.leastMargin', {
   typical: Math.PI / 180,
   source: { level: 'assumption', where: 'an end stop, its dent and the play of the joint take some tenths of a degree' },
 })
-const UPRIGHT = { source: [{ level: 'assumption', where: 'a leg without a sideways hip does not lean' }] } as const
+const UPRIGHT_SOURCE = { source: [{ level: 'assumption', where: 'a leg without a sideways hip does not lean' }] } as const
 /** A leg without a sideways hip does not lean. */
 export const sidewaysFrom = field('joints.sidewaysHip.from', ['leg'], 'angle', (x) => x.joints.sidewaysHip?.range.lowest ?? 0, {
   title: 'lowest angle of the sideways hip',
-  table: UPRIGHT,
+  table: UPRIGHT_SOURCE,
 })
 export const sidewaysTo = field('joints.sidewaysHip.to', ['leg'], 'angle', (x) => x.joints.sidewaysHip?.range.highest ?? 0, {
   title: 'highest angle of the sideways hip',
-  table: UPRIGHT,
+  table: UPRIGHT_SOURCE,
 })
 const heldBy = (x: LegNumbers) => {
   const drive = x.joints.sidewaysHip?.drive

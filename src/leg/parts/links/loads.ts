@@ -37,7 +37,7 @@ const withSprings = line(
   { foot: 'force', springs: { list: 'force' } },
   'force',
   'foot + sum(springs)',
-  (x) => x.foot + x.springs.reduce((sum, one) => sum + one, 0),
+  (x) => x.foot + x.springs.reduce((sum, force) => sum + force, 0),
 )
 
 /** Moment that a link carries in the plane: the upper link the hip torque at its root and the knee torque at its end, the lower link the knee torque. */

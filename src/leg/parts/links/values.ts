@@ -20,7 +20,7 @@ const together = line(
   { bare: 'mass', carried: { list: 'mass' } },
   'mass',
   'bare + sum(carried)',
-  (x) => x.bare + x.carried.reduce((sum, one) => sum + one, 0),
+  (x) => x.bare + x.carried.reduce((sum, mass) => sum + mass, 0),
 )
 
 const shift = line(
@@ -35,7 +35,7 @@ const centreOf = line(
   { own: 'length', shifts: { list: 'length' } },
   'length',
   'own + sum(shifts)',
-  (x) => x.own + x.shifts.reduce((sum, one) => sum + one, 0),
+  (x) => x.own + x.shifts.reduce((sum, shift) => sum + shift, 0),
 )
 const aboutCentre = line(
   'moment of inertia of a part about the centre of mass',
@@ -49,7 +49,7 @@ const inertiaOf = line(
   { bare: 'mass', length: 'length', own: 'length', centre: 'length', parts: { list: 'momentOfInertia' } },
   'momentOfInertia',
   'bare · (length² / 12 + (own − centre)²) + sum(parts)',
-  (x) => x.bare * (x.length ** 2 / 12 + (x.own - x.centre) ** 2) + x.parts.reduce((sum, one) => sum + one, 0),
+  (x) => x.bare * (x.length ** 2 / 12 + (x.own - x.centre) ** 2) + x.parts.reduce((sum, inertia) => sum + inertia, 0),
 )
 
 const onFarSide = line('place of a counterweight', { beyond: 'length' }, 'length', '−beyond', ({ beyond }) => -beyond)
@@ -93,13 +93,13 @@ const mounted = value('plate.masses', ['plate'], (use, at): readonly number[] =>
 
 /** Plates on a link. */
 const platesOn = (use: Use<'link'>, of: Of<'link'>): readonly Of<'plate'>[] =>
-  use.all('plate').filter((one) => use.at(plate.mountedOn, { plate: one }) === use.nameOf('link', of))
+  use.all('plate').filter((id) => use.at(plate.mountedOn, { plate: id }) === use.nameOf('link', of))
 
 /** What a link carries: masses, each with its distance from the upper joint of the link. What drives the knee through the hip lies along the upper link. */
 function carriedBy(use: Use<'link'>, of: Of<'link'>): readonly { readonly mass: number; readonly distance: number }[] {
-  const onPlates = platesOn(use, of).flatMap((one) => {
-    const distance = use.at(plate.distance, { plate: one })
-    return use.at(mounted, { plate: one }).map((each) => ({ mass: each, distance }))
+  const onPlates = platesOn(use, of).flatMap((id) => {
+    const distance = use.at(plate.distance, { plate: id })
+    return use.at(mounted, { plate: id }).map((each) => ({ mass: each, distance }))
   })
   const [mass, beyond] = [use(link.counterweight), use(link.counterweightBeyond)]
   const balanced = mass === undefined || beyond === undefined ? onPlates : [...onPlates, { mass, distance: use.run(onFarSide, { beyond }) }]
@@ -119,12 +119,12 @@ export const body = value('link.body', ['link'], (use, at) => {
   const [bare, length] = [use(link.mass), use(link.length)]
   const own = use(link.centreOfMass) ?? use.run(halfLength, { length })
   const carried = carriedBy(use, at.link)
-  const mass = use.run(together, { bare, carried: carried.map((one) => one.mass) })
-  const shifts = carried.map((one) => use.run(shift, { part: one.mass, whole: mass, distance: one.distance, own }))
+  const mass = use.run(together, { bare, carried: carried.map((body) => body.mass) })
+  const shifts = carried.map((body) => use.run(shift, { part: body.mass, whole: mass, distance: body.distance, own }))
   const centre = use.run(centreOf, { own, shifts })
   const stage = stageIn(use)
   const pulley = stage === undefined || use.nameOf('link', at.link) !== 'lower' ? undefined : use.at(ownInertia, { joint: stage })?.atJoint
-  const points = carried.map((one) => use.run(aboutCentre, { mass: one.mass, distance: one.distance, centre }))
+  const points = carried.map((body) => use.run(aboutCentre, { mass: body.mass, distance: body.distance, centre }))
   const parts = pulley === undefined ? points : [...points, pulley]
   const inertia = use.run(inertiaOf, { bare, length, own, centre, parts })
   return { mass, centre, inertia }

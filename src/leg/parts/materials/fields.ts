@@ -11,7 +11,7 @@ export const found = (x: LegNumbers, name: string): Material =>
   materialOf(name, x.materials as Readonly<Record<string, OwnMaterial>> | undefined)
 
 /** Tests that replace properties of a print by values of one's own. */
-const PULL = 'pull five bars of the material from your printer, lying and standing'
+const PULL_TEST = 'pull five bars of the material from your printer, lying and standing'
 const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
   modulus: 'bend a printed bar with known weights and measure its deflection',
   modulusConditionedRatio: 'bend a bar dry, and again after a month in its air',
@@ -31,16 +31,16 @@ const MEASURED_BY: { readonly [P in PropertyName]?: string } = {
 }
 
 /** The same of a metal, whose parts are cut. */
-const PULL_METAL = 'pull five bars cut from the stock of the part, or take the certificate of its batch'
-const OF_METAL: { readonly [P in PropertyName]?: string } = {
+const METAL_PULL_TEST = 'pull five bars cut from the stock of the part, or take the certificate of its batch'
+const METAL_MEASURED_BY: { readonly [P in PropertyName]?: string } = {
   modulus: 'bend a bar of the stock with known weights and measure its deflection',
   frictionOnSteel: 'pull a weighted piece over steel with a spring balance',
 }
 /** The test that replaces a strength. */
-export const pulled = (material: Material): string => (isLayered(material) ? PULL : PULL_METAL)
+export const pulled = (material: Material): string => (isLayered(material) ? PULL_TEST : METAL_PULL_TEST)
 /** The test that replaces a property of a material. */
 const measuredBy = (material: Material, name: PropertyName): string =>
-  (isLayered(material) ? undefined : OF_METAL[name]) ?? MEASURED_BY[name] ?? pulled(material)
+  (isLayered(material) ? undefined : METAL_MEASURED_BY[name]) ?? MEASURED_BY[name] ?? pulled(material)
 
 /** A property of a material; absent where its record has none. */
 const propertyOf = (name: PropertyName, title: string): Value<number | undefined, 'material'> =>
@@ -140,7 +140,7 @@ export function needed(material: string, property: string, given: number | undef
 }
 
 /** Properties of the table that a leaf is made of, by its id. */
-const MADE_OF: { readonly [id: string]: readonly PropertyName[] } = {
+const PROPERTIES_OF_LEAF: { readonly [id: string]: readonly PropertyName[] } = {
   'material.strength': ['tensileStrength', 'yieldStrength'],
   'material.share.acrossLayers': ['acrossLayersRatio'],
   'material.share.interlayerShear': ['acrossLayersRatio', 'interlayerShearRatio'],
@@ -155,7 +155,8 @@ const MADE_OF: { readonly [id: string]: readonly PropertyName[] } = {
   'material.strengthCurve': ['serviceTemperature'],
 }
 /** Properties of the table that a leaf of a material is made of. */
-export const propertiesOf = (id: string): readonly PropertyName[] => MADE_OF[id] ?? [id.slice('material.'.length) as PropertyName]
+export const propertiesOf = (id: string): readonly PropertyName[] =>
+  PROPERTIES_OF_LEAF[id] ?? [id.slice('material.'.length) as PropertyName]
 
 /** Shear yield over tensile strength (von Mises). */
 export const shearShare = constant('material.shearShare', {

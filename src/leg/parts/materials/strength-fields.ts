@@ -11,7 +11,7 @@ import type { LegNumbers } from '../../leg-numbers.js'
 import { leaf, type Names, type Range, type Value } from '../../run/index.js'
 import { found, pulled } from './fields.js'
 
-const HANG = 'hang a known weight on bars of the material for a month and log when they break'
+const CREEP_TEST = 'hang a known weight on bars of the material for a month and log when they break'
 
 type StrengthName = keyof Omit<StrengthNumbers, 'temperatures' | 'shares'>
 const KINDS = {
@@ -75,14 +75,14 @@ export const kept1000Hours = strengthLeaf(
   'material.kept1000Hours',
   'share of its strength that – keeps for 1000 hours',
   'kept1000Hours',
-  HANG,
+  CREEP_TEST,
   (m) => m.strengthKept1000Hours,
 )
 export const kept1Year = strengthLeaf(
   'material.kept1Year',
   'share of its strength that – keeps for a year',
   'kept1Year',
-  HANG,
+  CREEP_TEST,
   (m) => m.strengthKept1Year,
 )
 export const fatigueRatio = strengthLeaf(

@@ -135,7 +135,7 @@ export function allowableStress(
   if (numbers.activationEnergy > 0) use(given.creepReference)
   const rupture = strengthSi(numbers, temperature, duration, cycles ?? 1, 1, use.run)
   const limit = use.at(given.strainLimit, { material })
-  if (cycles !== undefined || limit === undefined || duration <= SHORT || direction === 'interlayerShear') return rupture
+  if (cycles !== undefined || limit === undefined || duration <= SHORT_LOAD || direction === 'interlayerShear') return rupture
   const strain = use.run(strainLimitedStress, {
     shortTermStrength: strengthSi(numbers, temperature, 0, 1, 1, use.run),
     modulus: held === true ? use.at(modulus, { material }) : relaxedModulus(use, material, temperature, duration),
@@ -145,7 +145,7 @@ export function allowableStress(
   return use.run(lesser, { rupture, strain })
 }
 /** A load no longer than the test of a strength, s: a minute, and what rounding adds. */
-const SHORT = 60.001
+const SHORT_LOAD = 60.001
 
 /**
  * How much faster creep runs at a temperature than at the one its data are for (below the glass transition, Arrhenius). An elastomer has no such

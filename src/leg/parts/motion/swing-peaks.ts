@@ -1,6 +1,6 @@
 /** A peak is found when the next parabola would raise it by less than this part of it. */
-const FOUND = 1e-6
-const MOST_STEPS = 4
+const PEAK_TOLERANCE = 1e-6
+const MAX_STEPS = 4
 
 /** Quantities of which the largest values of a swing are looked for. */
 export interface Watched {
@@ -21,7 +21,7 @@ interface Sample {
  * step. It gives a peak up as soon as it cannot become the largest of the swing, after a step or two, where `minimiseScalar` goes on to its last digit. Source: Brent, Algorithms for Minimization without Derivatives, 1973, ch. 5, "successive parabolic interpolation".
  */
 export function takeSwingPeaks(watched: readonly Watched[], samples: readonly Sample[], take: (phase: number) => void): void {
-  for (const [k, one] of watched.entries()) {
+  for (const [k, quantity] of watched.entries()) {
     const value = (q: number, i: number) => samples[i]!.values[k]![q]!
     const point = (q: number, i: number): Point => [samples[i]!.phase, value(q, i)]
     for (let i = 1; i < samples.length - 1; i++)
@@ -29,9 +29,9 @@ export function takeSwingPeaks(watched: readonly Watched[], samples: readonly Sa
         if (value(q, i) < value(q, i - 1) || value(q, i) < value(q, i + 1)) continue
         const at = (phase: number) => {
           take(phase)
-          return one.now()[q]!
+          return quantity.now()[q]!
         }
-        climb([point(q, i - 1), point(q, i), point(q, i + 1)], () => one.most(q), at)
+        climb([point(q, i - 1), point(q, i), point(q, i + 1)], () => quantity.most(q), at)
       }
   }
 }
@@ -39,12 +39,12 @@ export function takeSwingPeaks(watched: readonly Watched[], samples: readonly Sa
 type Point = readonly [phase: number, value: number]
 
 /** Goes to the top between three points, unless it is lower than what there is already: where the rise to the middle once more would not reach that. */
-function climb([a, b, c]: readonly [Point, Point, Point], most: () => number, at: (phase: number) => number): void {
+function climb([a, b, c]: readonly [Point, Point, Point], max: () => number, at: (phase: number) => number): void {
   let [left, top, right] = [a, b, c]
   let doubt = (top[1] - Math.min(left[1], right[1])) / 4
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MAX_STEPS; step++) {
     const [phase, height] = vertex(left, top, right)
-    if (!(height - top[1] > FOUND * Math.abs(height) && height + doubt > most())) return
+    if (!(height - top[1] > PEAK_TOLERANCE * Math.abs(height) && height + doubt > max())) return
     const found: Point = [phase, at(phase)]
     doubt = Math.abs(found[1] - height)
     const isHigher = found[1] > top[1]

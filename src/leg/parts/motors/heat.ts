@@ -117,13 +117,13 @@ const windingOn = (use: Use<'joint' | 'event'>, mount: number, loss: number) => 
 
 /** A motor without a steady temperature: winding, magnets and mount at the highest that a steady one may have, with the current and loss that these cost. */
 function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string): Temperatures {
-  const most = use(ceiling)
-  const backEmf = emfAt(use, most)
+  const hottest = use(ceiling)
+  const backEmf = emfAt(use, hottest)
   const loss = use.run(copperLoss, {
     peakPhaseCurrent: use.run(currentsForTorque, { torque: use(heatingTorque), backEmfConstant: backEmf }).peakPhase,
-    terminalResistance: resistanceAt(use, most),
+    terminalResistance: resistanceAt(use, hottest),
   })
-  return { winding: most, mount: most, can: most, loss, backEmf, unsettled }
+  return { winding: hottest, mount: hottest, can: hottest, loss, backEmf, unsettled }
 }
 
 /**

@@ -11,7 +11,7 @@ const ofAll = line(
   { legs: 'count', drives: { list: 'power' }, electronics: 'power' },
   'power',
   'legs · sum(drives) + electronics',
-  (x) => x.legs * x.drives.reduce((sum, one) => sum + one, 0) + x.electronics,
+  (x) => x.legs * x.drives.reduce((sum, power) => sum + power, 0) + x.electronics,
 )
 
 /** Loss in the switches of a controller at the peak current, as hot as they may be. */
