@@ -91,7 +91,7 @@ export const folders: readonly Folder[] = [
   leg('assess', 'changes,missing-values,survey,passing-range', `hand,parts,${VERDICT}`),
   { ...leg('', `${FURTHER_LEG},material-state,specification,changes`), name: 'leg', source: 'src/leg', flat: true },
   ...AROUND,
-  plain('drawing', ...legTests('drawings-parts,drawings-drives,drawings-bearings')),
+  { ...plain('drawing'), further: legTests('drawings-parts,drawings-drives,drawings-bearings') },
   { ...plain('chart'), further: legTests('charts') },
   ...['cli', 'mathjs'].map((name) => plain(name)),
 ]
