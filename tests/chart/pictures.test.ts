@@ -108,12 +108,17 @@ describe('what a chart draws', () => {
 })
 
 describe('in a notebook', () => {
-  const points = Array.from({ length: 40 }, (_, i) => [i / 7, 30 * Math.sqrt(i)] as [number, number])
+  // One point lies 19.999 pixels along: rounded, both figures before its point change.
+  const points = [
+    ...Array.from({ length: 40 }, (_, i) => [i / 7, 30 * Math.sqrt(i)] as [number, number]),
+    [19.999 / 5.2, 0] as const,
+    [100, 0] as const,
+  ]
   const numbersOf = (picture: string) =>
     [...picture.matchAll(/ (?:d|transform)="([^"]*)"/g)].flatMap(([, d]) => [...(d as string).matchAll(/-?\d+(?:\.\d+)?/g)].map(Number))
 
   test('the picture shortens its numbers to hundredths and keeps each of them', async () => {
-    const chart = lineChart({ ...text, x, y, series: series(...points) })
+    const chart = lineChart({ ...text, x, y, series: [{ name: 'a', points }] })
     const [short, long] = [(await display(chart))?.['image/svg+xml'] ?? '', await svgOf(chart, renderer, '#1a1a1a', '#ffffff')]
     expect(short.length).toBeLessThan(long.length)
     const [shown, drawn] = [numbersOf(short), numbersOf(long)]
