@@ -62,7 +62,7 @@ describe('what a chart draws', () => {
       { name: 'end', at: 2.5, axis: 'x' as const },
     ]
     const picture = await svg(pointChart({ ...text, x, y, series: series([0, 0], [10, 4]), rules }))
-    const [[level], [levelName], [upright], [uprightName]] = [1, 2, 3, 4].map((layer) => marksOf(picture, layer))
+    const [level, levelName, upright, uprightName] = [1, 2, 3, 4].map((layer) => marksOf(picture, layer)[0])
     // 1 of 4 is a quarter of 300 pixels up; 2.5 of 10 is a quarter of 520 along.
     expect([placeOf(level)[1], placeOf(upright)[0]]).toEqual([225, 130])
     expect([level, upright].map((line) => /stroke-dasharray="([^"]*)"/.exec(line ?? '')?.[1])).toEqual(['4,4', '4,4'])
