@@ -57,8 +57,8 @@ const AROUND: readonly Folder[] = (
     ],
     [
       'drawings',
+      'drawings-by-hand',
       'drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
-      'drawings',
     ],
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
     [

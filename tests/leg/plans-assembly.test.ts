@@ -52,6 +52,8 @@ describe('against calculations by hand', () => {
     expect(plan.cuts.pins[0]!.length.in('mm')).toBeCloseTo(36.6, 10)
     // Core hole of M4: 3.3 mm (ISO 2306 and every drill chart).
     expect(plan.cuts.shaft!.tapDrill.in('mm')).toBeCloseTo(3.3, 10)
+    // Half of a bearing 8 mm wide, 30 mm between the middles of the bearings, 28 mm on to the plane of the leg.
+    expect(plan.cuts.shaft!.leastLength.in('mm')).toBeCloseTo(62, 10)
     // M4 through 15 mm with two washers of 0.8 mm (ISO 7089), a nut of 3.2 mm (ISO 4032) and two pitches of 0.7 mm.
     expect(plan.cuts.bolts[1]!.leastLength.in('mm')).toBeCloseTo(15 + 1.6 + 3.2 + 1.4, 10)
     // m6 on 4 mm: +4 to +12 µm (ISO 286-2), mean 8 µm, in a hole of 3.976 mm.

@@ -72,7 +72,7 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
       length(`${wheel.circle} of the ${wheel.kind}`, wheel.outer, wheel.assumed ? 'assumed' : 'geometry'),
       length('end cap thickness', s.capThickness),
       word('bearing seat', s.seat),
-      length('least length of the shaft to the plane of the leg', s.spacing + s.width + s.overhang, 'geometry'),
+      length('least length of the shaft to the plane of the leg', s.width / 2 + s.spacing + s.overhang, 'geometry'),
       length('spacer between the bearings', s.spacing - s.width, 'geometry'),
       length('bore of the seats', s.outer - s.interference, 'geometry'),
       ...stackRows(s),

@@ -80,7 +80,7 @@ function shaftCut({ x }: LegModel): ShaftCut {
   return {
     thread: shaft.thread,
     propertyClass: shaft.propertyClass,
-    leastLength: length(bearings.spacing + (bearingOf(bearings.size, bearings.own) as BearingNumbers).width + bearings.overhang),
+    leastLength: length((bearingOf(bearings.size, bearings.own) as BearingNumbers).width / 2 + bearings.spacing + bearings.overhang),
     innerThread: shaft.innerThread,
     tapDrill: length(inner.diameter - inner.pitch),
     threadDepth: length(shaft.innerEngagement),

@@ -96,7 +96,7 @@ function shaftLines(x: LegNumbers, shaft: AssemblyPlan['cuts']['shaft']): Shoppi
   return [
     line(
       'hip shaft',
-      phrase`${shaft.thread}, class ${shaft.propertyClass}, shank of at least ${shaft.leastLength}`,
+      phrase`${shaft.thread}, class ${shaft.propertyClass}, shank of at least ${shaft.leastLength} to the plane of the leg, and what of the hub is beyond it`,
       1,
       phrase`tap drill ${shaft.tapDrill}`,
     ),
