@@ -107,6 +107,8 @@ const common = {
   format: ['esm'],
   target: 'es2022',
   splitting: false,
+  // Gathers the imports of each file, of which every file of the source brings its own.
+  treeshake: true,
   sourcemap: true,
   // scripts/finish-build.ts minifies, and writes the declarations.
   dts: false,

@@ -38,7 +38,7 @@ const { legJsonSchema } = (await import(pathToFileURL(join(process.cwd(), 'dist/
 writeFileSync('dist/leg.schema.json', JSON.stringify(legJsonSchema()))
 
 // Terser keeps the marks by which bundlers drop unused formulas; the bundler's own minifier drops them. Source maps lead to the line: one segment
-// for each line of the source, without its text, are a tenth of the size.
+// for each line of the source, without its text, are a tenth of the size; names of functions are left to them too.
 const lineMap = (mappings: string): string => {
   let at = ''
   const lines = decode(mappings).map((segments) =>
@@ -53,13 +53,12 @@ const lineMap = (mappings: string): string => {
   return encode(lines)
 }
 for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
-  const code = readFileSync(`dist/${name}`, 'utf8').replace(/\n\/\/# sourceMappingURL=.*\s*$/, '')
+  const code = readFileSync(`dist/${name}`, 'utf8').replace(/(?:\n\/\/# sourceMappingURL=.*\s*)+$/, '')
   const { code: small, map } = await minify(
     { [name]: code },
     {
       module: true,
       keep_classnames: true,
-      keep_fnames: true,
       // Engines read plain ASCII faster. Bundlers read these comments.
       format: { ascii_only: true, preserve_annotations: true, comments: /webpackIgnore|@vite-ignore/ },
       sourceMap: { content: readFileSync(`dist/${name}.map`, 'utf8'), asObject: true },

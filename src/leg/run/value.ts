@@ -91,8 +91,10 @@ export class Value<T, A extends Index> {
     readonly work: ((use: never, at: never) => T) | undefined,
     readonly leaf: Leaf<never, unknown> | undefined,
   ) {
-    const twice = by.find((index) => by.some((other) => IMPLIES[other]?.includes(index)))
-    if (twice !== undefined) throw new Error(`${id}: ${twice} is implied by another of its indices`)
+    for (const other of by) {
+      const twice = by.find((index) => IMPLIES[other]?.includes(index))
+      if (twice !== undefined) throw new Error(`${id}: ${twice} is implied by another of its indices`)
+    }
   }
 }
 
