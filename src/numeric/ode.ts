@@ -38,13 +38,11 @@ export function integrateSteps(routine: string, problem: OdeProblem, stepper: St
   const coefficients = new Float64Array(n * degree)
   const signs = events.map((e) => Math.sign(e.value(start, y)))
   record.first(start, y)
-  const targets = [...new Set((problem.stops ?? []).filter((s) => s > start && s < end))].sort((a, b) => a - b)
-  targets.push(end)
   let t = start
   let accepted = 0
   let rejected = 0
   let ended: 'end' | 'event' = 'end'
-  segments: for (const target of targets) {
+  segments: for (const target of segmentEnds(problem)) {
     stepper.restart(t, y)
     let h = t === start && problem.firstStep !== undefined ? problem.firstStep : stepper.guessStep(t, y, target)
     while (t < target) {
@@ -61,14 +59,7 @@ export function integrateSteps(routine: string, problem: OdeProblem, stepper: St
       if (!(error <= 1)) {
         rejected++
         h = trial * stepper.nextFactor(error, false)
-        if (h < smallest) {
-          const reason = Number.isFinite(error) ? 'noConvergence' : 'notFinite'
-          throw new NumericError(routine, reason, 'the step became too small: the solution may grow without limit or jump here', {
-            t,
-            step: h,
-            state: y,
-          })
-        }
+        if (h < smallest) throw stepTooSmall(routine, error, t, h, y)
         continue
       }
       const factor = stepper.nextFactor(error, true)
@@ -92,6 +83,20 @@ export function integrateSteps(routine: string, problem: OdeProblem, stepper: St
     }
   }
   return record.finish(routine, happened, ended, accepted, rejected, stepper.evaluations, dense, start, t)
+}
+
+/** Times at which the integration is restarted, with the end as the last. */
+function segmentEnds({ start, end, stops = [] }: OdeProblem): number[] {
+  return [...[...new Set(stops.filter((s) => s > start && s < end))].sort((a, b) => a - b), end]
+}
+
+function stepTooSmall(routine: string, error: number, t: number, step: number, state: Float64Array): NumericError {
+  const reason = Number.isFinite(error) ? 'noConvergence' : 'notFinite'
+  return new NumericError(routine, reason, 'the step became too small: the solution may grow without limit or jump here', {
+    t,
+    step,
+    state,
+  })
 }
 
 /**

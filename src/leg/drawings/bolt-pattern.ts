@@ -31,38 +31,7 @@ export function stackPatternDrawing(facts: Facts): Drawing | undefined {
     ...answerOf('Bolt pattern of the stack', worst),
   })
   const rows = rowsOf(distances, found?.tensions ?? [])
-  const strongest = Math.max(0, force ?? 0, ...rows.map(({ pull }) => pull))
-  const perUnit = strongest > 0 ? Math.max(strongest / MAX_LOAD_LENGTH, roundBelow(strongest) / MAX_LOAD_LENGTH) : 1
-  const top = Math.max(...distances)
-  const view = new View('Bracket from the side, its tipping edge below', { height: 230 })
-  view.area(rectangle(-Math.max(6, arm * 0.15), 0, 0, top * 1.15), { fill: 'tone', line: 'thin' })
-  view
-    .line(
-      [
-        [0, 0],
-        [arm, 0],
-      ],
-      'axis',
-    )
-    .line(
-      [
-        [arm, -top * 0.1],
-        [arm, top * 1.1],
-      ],
-      'axis',
-    )
-  for (const { distance, count, pull } of rows) {
-    view.area(rectangle(-Math.max(6, arm * 0.15), distance - diameter / 2, diameter * 0.7, distance + diameter / 2), { fill: 'paper' })
-    if (pull > 0) view.arrow([diameter * 0.7 + (pull / perUnit) * 0, distance], Math.PI, pull, perUnit)
-    view.label([diameter * 0.7, distance + diameter / 2], `${count} × ${pull > 0 ? `${plain(pull, 3)} N` : 'bolt'}`, {
-      ink: pull > 0 ? 'force' : 'ink',
-    })
-    view.dimension([-Math.max(6, arm * 0.15), 0], [-Math.max(6, arm * 0.15), distance], 'left')
-  }
-  if (force !== undefined && force > 0)
-    view.arrow([arm, 0], Math.PI / 2, force, perUnit).label([arm, 0], `foot ${plain(force, 3)} N`, { ink: 'force' })
-  view.dimension([0, 0], [arm, 0], 'below').label([0, 0], 'tipping edge')
-  figure.view(view)
+  figure.view(bracketView({ rows, arm, diameter, force: force ?? 0 }))
   figure.text(
     `${worst === undefined ? '' : `${worst.caseTitle}. `}The bracket turns about its edge as a rigid body: the pull on a bolt grows with its distance. The side-by-side places of the bolts are not given.`,
   )
@@ -84,9 +53,60 @@ export function stackPatternDrawing(facts: Facts): Drawing | undefined {
   return figure.done()
 }
 
+interface BoltRow {
+  readonly distance: number
+  readonly count: number
+  readonly pull: number
+}
+
+/** The bracket on its tipping edge from the side, mm: the pull on each row of bolts, and the force on the foot where there is one. */
+function bracketView({
+  rows,
+  arm,
+  diameter,
+  force,
+}: {
+  readonly rows: readonly BoltRow[]
+  readonly arm: number
+  readonly diameter: number
+  readonly force: number
+}): View {
+  const strongest = Math.max(0, force, ...rows.map(({ pull }) => pull))
+  const perUnit = strongest > 0 ? Math.max(strongest / MAX_LOAD_LENGTH, roundBelow(strongest) / MAX_LOAD_LENGTH) : 1
+  const top = Math.max(...rows.map(({ distance }) => distance))
+  const [back, head] = [-Math.max(6, arm * 0.15), diameter * 0.7]
+  const view = new View('Bracket from the side, its tipping edge below', { height: 230 })
+  view.area(rectangle(back, 0, 0, top * 1.15), { fill: 'tone', line: 'thin' })
+  view
+    .line(
+      [
+        [0, 0],
+        [arm, 0],
+      ],
+      'axis',
+    )
+    .line(
+      [
+        [arm, -top * 0.1],
+        [arm, top * 1.1],
+      ],
+      'axis',
+    )
+  for (const { distance, count, pull } of rows) {
+    view.area(rectangle(back, distance - diameter / 2, head, distance + diameter / 2), { fill: 'paper' })
+    if (pull > 0) view.arrow([head, distance], Math.PI, pull, perUnit)
+    view.label([head, distance + diameter / 2], `${count} × ${pull > 0 ? `${plain(pull, 3)} N` : 'bolt'}`, {
+      ink: pull > 0 ? 'force' : 'ink',
+    })
+    view.dimension([back, 0], [back, distance], 'left')
+  }
+  if (force > 0) view.arrow([arm, 0], Math.PI / 2, force, perUnit).label([arm, 0], `foot ${plain(force, 3)} N`, { ink: 'force' })
+  return view.dimension([0, 0], [arm, 0], 'below').label([0, 0], 'tipping edge')
+}
+
 /** Bolts at one distance. */
-function rowsOf(distances: readonly number[], tensions: ArrayLike<number>) {
-  const rows = new Map<number, { distance: number; count: number; pull: number }>()
+function rowsOf(distances: readonly number[], tensions: ArrayLike<number>): BoltRow[] {
+  const rows = new Map<number, BoltRow>()
   distances.forEach((distance, i) => {
     const row = rows.get(distance) ?? { distance, count: 0, pull: tensions[i] ?? 0 }
     rows.set(distance, { ...row, count: row.count + 1 })

@@ -25,7 +25,32 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
     title: `Torque and speed of the motor of the ${joint} over a stride, in its limits`,
     ...answerOf(`Motor of the ${joint}, torque and speed`, worst),
   })
-  const limits = STATES.flatMap(([id, name]): Curve[] => {
+  const limits = limitCurves(facts, figure, joint)
+  const clouds = strideClouds(facts, figure, joint)
+  if (clouds.length + limits.length > 0)
+    figure.block('Each mark is a moment of a stride at the motor’s shaft', (y) =>
+      plotBlock(
+        {
+          x: { title: 'motor speed, rpm', from: 0 },
+          y: { title: 'motor torque, N m', from: 0 },
+          curves: [...limits, ...clouds],
+          height: 170,
+        },
+        y,
+      ),
+    )
+  if (clouds.length < GAITS.length) figure.text('A gait that the leg cannot follow is not shown.')
+  figure.say(
+    'The limit runs from the current limit of the controller down to the highest speed at the supply voltage; a warm motor has weaker magnets and more resistance.',
+    ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
+  )
+  figure.rows(...facts.checks(CHECKS, joint).map(checked))
+  return figure.done()
+}
+
+/** Largest torque of a motor over its speed, cold and warm. */
+function limitCurves(facts: Facts, figure: Figure, joint: Joint): Curve[] {
+  return STATES.flatMap(([id, name]): Curve[] => {
     const state = facts.tried(heat, { ...facts.case(id), joint })
     if (state === undefined || state.unsettled !== undefined) return []
     const points = motorLimit(facts.leg, state, joint).map(([speed, torque]): Point => [rpm(speed), torque])
@@ -40,7 +65,11 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
       },
     ]
   })
-  const clouds = GAITS.flatMap((gait): Curve[] => {
+}
+
+/** Torque and speed of a motor at moments of a stride, for each gait that the leg can follow. */
+function strideClouds(facts: Facts, figure: Figure, joint: Joint): Curve[] {
+  return GAITS.flatMap((gait): Curve[] => {
     const stride = facts.stride(gait)
     if (!stride.walkable) return []
     const { cloud, peakTorque, peakSpeed } = stride.motors[joint]
@@ -62,25 +91,6 @@ export function torqueSpeedDrawing(facts: Facts, joint: Joint): Drawing | undefi
       },
     ]
   })
-  if (clouds.length + limits.length > 0)
-    figure.block('Each mark is a moment of a stride at the motor’s shaft', (y) =>
-      plotBlock(
-        {
-          x: { title: 'motor speed, rpm', from: 0 },
-          y: { title: 'motor torque, N m', from: 0 },
-          curves: [...limits, ...clouds],
-          height: 170,
-        },
-        y,
-      ),
-    )
-  if (clouds.length < GAITS.length) figure.text('A gait that the leg cannot follow is not shown.')
-  figure.say(
-    'The limit runs from the current limit of the controller down to the highest speed at the supply voltage; a warm motor has weaker magnets and more resistance.',
-    ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
-  )
-  figure.rows(...facts.checks(CHECKS, joint).map(checked))
-  return figure.done()
 }
 
 /** Torque and speed of both joints over a stride of the walk; nothing where the leg cannot follow it. */
@@ -106,13 +116,13 @@ export function strideDrawing(facts: Facts): Drawing | undefined {
   for (const [name, unit, column] of plots) {
     const curves = JOINTS.map((joint): Curve => {
       const points = course(column, joint)
-      const most = points.reduce((one, other) => (Math.abs(other[1]) > Math.abs(one[1]) ? other : one))
-      figure.rows(amount(`${name.toLowerCase()}, ${joint}, largest`, most[1], unit))
+      const peak = points.reduce((best, point) => (Math.abs(point[1]) > Math.abs(best[1]) ? point : best))
+      figure.rows(amount(`${name.toLowerCase()}, ${joint}, largest`, peak[1], unit))
       return {
         points,
         line: joint === 'hip' ? 'thick' : 'moveSecond',
-        label: [joint, `${plain(most[1], 3)} ${unit}`],
-        labelAt: most,
+        label: [joint, `${plain(peak[1], 3)} ${unit}`],
+        labelAt: peak,
         ink: joint === 'hip' ? 'ink' : 'move',
       }
     })

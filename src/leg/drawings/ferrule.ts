@@ -25,6 +25,31 @@ export function ferruleDrawing(facts: Facts, joint: DrivenJoint): Drawing | unde
     title: `Bonded ferrule of the cord of the ${jointWords(joint)}, section along the cord`,
     ...answerOf(`Bonded ferrule of the ${jointWords(joint)}`, facts.worst(ids, of)),
   })
+  figure.view(ferruleSection(cord, long, socket, wall))
+  figure.text(
+    locked
+      ? 'A cone or a knot in the resin locks the cord as well.'
+      : 'The bond alone holds: it must not be the only thing that keeps a part from flying off.',
+  )
+  figure.results(resultLines(facts, ids, of))
+  return figure
+    .say(
+      `A ferrule with a bore of ${plain(socket)} mm is bonded over ${plain(long)} mm on a cord of ${plain(cord)} mm.`,
+      ...facts.checks(ids, of).slice(0, 1).map(resultSentence),
+    )
+    .rows(
+      length('bonded length', long),
+      length('bore of the ferrule', socket),
+      length('cord diameter', cord),
+      length('wall of the ferrule', wall, 'assumed'),
+      word('cone or knot in the resin', locked ? 'yes' : 'no'),
+      ...facts.checks(ids, of).map(checked),
+    )
+    .done()
+}
+
+/** Ferrule, adhesive and cord cut along the cord, mm. */
+function ferruleSection(cord: number, long: number, socket: number, wall: number): View {
   const outer = socket / 2 + wall
   const view = new View('Section along the cord', { height: 160 })
   for (const side of [1, -1] as const) {
@@ -48,31 +73,10 @@ export function ferruleDrawing(facts: Facts, joint: DrivenJoint): Drawing | unde
     ],
     'axis',
   )
-  view
+  return view
     .dimension([0, -outer], [long, -outer], 'below')
     .dimension([0, -socket / 2], [0, socket / 2], 'left', undefined, 'Ø')
     .label([long * 0.7, outer], `ferrule, wall ${plain(wall)} assumed`)
     .label([long * 0.6, (cord + socket) / 4], 'adhesive', { end: 'dot' })
     .label([long * 0.5, -cord / 4], `cord Ø${plain(cord)}`, { end: 'dot', ink: 'move' })
-  figure.view(view)
-  figure.text(
-    locked
-      ? 'A cone or a knot in the resin locks the cord as well.'
-      : 'The bond alone holds: it must not be the only thing that keeps a part from flying off.',
-  )
-  figure.results(resultLines(facts, ids, of))
-  return figure
-    .say(
-      `A ferrule with a bore of ${plain(socket)} mm is bonded over ${plain(long)} mm on a cord of ${plain(cord)} mm.`,
-      ...facts.checks(ids, of).slice(0, 1).map(resultSentence),
-    )
-    .rows(
-      length('bonded length', long),
-      length('bore of the ferrule', socket),
-      length('cord diameter', cord),
-      length('wall of the ferrule', wall, 'assumed'),
-      word('cone or knot in the resin', locked ? 'yes' : 'no'),
-      ...facts.checks(ids, of).map(checked),
-    )
-    .done()
 }

@@ -27,7 +27,7 @@ const FORCE_LENGTH = 60
 
 /** Draws the leg in its pose, the part of the check marked; returns the arms of the foot force about the joints. */
 export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part: string) {
-  const { links, pose, knee, foot, joints } = scene
+  const { links, knee, foot, joints } = scene
   const view = new View('Hardest pose', { height: 440 })
   const spot = spotOf(check)
   const fails = check.reserve < 1
@@ -43,23 +43,7 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     ['foot', foot],
   ])
   drawWeights(view, scene)
-  for (const { joint, limits, drumTorque, drive, spring } of joints) {
-    const centre: Point = joint === 'hip' ? [0, 0] : knee
-    const base = joint === 'hip' ? 0 : pose.hip
-    limitsOf(view, limits, centre, base, pose[joint], links)
-    if (spring !== undefined) {
-      const line = fails && spot === `${joint}Spring` ? 'bad' : 'thick'
-      spots.set(`${joint}Spring`, drawSpring(view, spring, { joint, centre, base, angle: pose[joint], line }))
-    }
-    if (drive === undefined) continue
-    const axis: Point = scene.throughHip ? [0, 0] : centre
-    const motor = polar(axis, drive.distance, motorAngle(scene, joint))
-    if (drive.distance > 0)
-      view.circle({ centre: axis, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
-    if (drive.can !== undefined) view.circle({ centre: motor, radius: drive.can / 2 }, fails && spot === `${joint}Motor` ? 'bad' : 'hidden')
-    spans(view, drive, drumTorque ?? 0, [axis, motor], fails && spot === `${joint}Drive`)
-    spots.set(`${joint}Drive`, polar(axis, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
-  }
+  drawJoints(view, scene, fails ? spot : undefined, spots)
   for (const [name, at] of [
     ['hip', [0, 0]],
     ['knee', knee],
@@ -77,7 +61,38 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
     [`${sign(check)} ${part}`, `needs ${needs}`, `carries ${carries}`, `reserve ${reserveText(check.reserve)}`],
     { ink: check.reserve < 1 ? 'bad' : 'ink' },
   )
-  for (const { joint, torque, limits, drive } of joints) {
+  labelJoints(view, scene)
+  view.dimension([0, 0], [foot[0], foot[1]], 'left')
+  figure.view(view)
+  return arms
+}
+
+/** Limits, spring, motor and drive of each joint; places for the labels of these parts go into `spots`. */
+function drawJoints(view: View, scene: Scene, failing: Spot | undefined, spots: Map<Spot, Point>): void {
+  const { knee, pose, links } = scene
+  for (const { joint, limits, drumTorque, drive, spring } of scene.joints) {
+    const centre: Point = joint === 'hip' ? [0, 0] : knee
+    const base = joint === 'hip' ? 0 : pose.hip
+    limitsOf(view, limits, centre, base, pose[joint], links)
+    if (spring !== undefined) {
+      const line = failing === `${joint}Spring` ? 'bad' : 'thick'
+      spots.set(`${joint}Spring`, drawSpring(view, spring, { joint, centre, base, angle: pose[joint], line }))
+    }
+    if (drive === undefined) continue
+    const axis: Point = scene.throughHip ? [0, 0] : centre
+    const motor = polar(axis, drive.distance, motorAngle(scene, joint))
+    if (drive.distance > 0)
+      view.circle({ centre: axis, radius: drive.drum }, 'thin').circle({ centre: motor, radius: drive.pinion }, 'thin')
+    if (drive.can !== undefined) view.circle({ centre: motor, radius: drive.can / 2 }, failing === `${joint}Motor` ? 'bad' : 'hidden')
+    spans(view, drive, drumTorque ?? 0, [axis, motor], failing === `${joint}Drive`)
+    spots.set(`${joint}Drive`, polar(axis, drive.drum, Math.PI / 4)).set(`${joint}Motor`, motor)
+  }
+}
+
+/** Angle, limits and torque of each joint at the joint, sizes of its drive at the drum. */
+function labelJoints(view: View, scene: Scene): void {
+  const { knee, pose } = scene
+  for (const { joint, torque, limits, drive } of scene.joints) {
     const centre: Point = joint === 'hip' ? [0, 0] : knee
     const [low, high] = limits.map((limit) => plain(degrees(limit), 3))
     view.label(centre, [
@@ -92,9 +107,6 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
         { ink: 'move' },
       )
   }
-  view.dimension([0, 0], [foot[0], foot[1]], 'left')
-  figure.view(view)
-  return arms
 }
 
 /**

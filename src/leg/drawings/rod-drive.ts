@@ -22,14 +22,14 @@ const CHECKS = [
   ...(['crank', 'rocker'] as const).flatMap((arm) => [`${arm}Pin.shear`, `${arm}Pin.bending`, `${arm}Pin.seat`]),
 ]
 
-/** The rod that drives the knee from a drum on the hip axis: crank, rod and rocker at both ends of the knee, and a pin of the rod in section. */
-export function rodDriveDrawing(facts: Facts): Drawing | undefined {
-  if (!hasRod(facts)) return undefined
+/** Sizes of the linkage and of the pins of its rod, mm. */
+function rodSizes(facts: Facts) {
   const linkage = fields.kneeLinkage(facts.leg.x)
-  const s = {
+  return {
     crank: 1000 * linkage.crank,
     rocker: 1000 * linkage.rocker,
     rod: 1000 * linkage.coupler,
+    rockerAngle: linkage.rockerAngleAtStraightKnee,
     link: linkSizes(facts).upper,
     diameter: facts.mm(fields.diameter),
     material: facts.named('material', fields.material),
@@ -40,6 +40,12 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
       lug: facts.mm(fields.pin.lugThickness),
     },
   }
+}
+
+/** The rod that drives the knee from a drum on the hip axis: crank, rod and rocker at both ends of the knee, and a pin of the rod in section. */
+export function rodDriveDrawing(facts: Facts): Drawing | undefined {
+  if (!hasRod(facts)) return undefined
+  const s = rodSizes(facts)
   const worst = facts.worst(CHECKS)
   const figure = new Figure({
     id: 'rod-drive',
@@ -76,28 +82,31 @@ export function rodDriveDrawing(facts: Facts): Drawing | undefined {
       length('rocker', s.rocker),
       length('rod between its pins', s.rod),
       length('upper link, from hip to knee', s.link),
-      angle('rocker from the line hip to knee, knee straight', linkage.rockerAngleAtStraightKnee),
+      angle('rocker from the line hip to knee, knee straight', s.rockerAngle),
       length('diameter of the rod', s.diameter),
       word('material of the rod', s.material),
       length('pin diameter', s.pin.diameter, 'standard'),
       length('thickness of the eye', s.pin.lug),
       length('thickness of a cheek', s.pin.cheek),
       length('side gap', s.pin.gap),
-      ...[low, high].flatMap((at) => {
-        const pose = rodPose(facts, { hip: 0, knee: at })
-        return pose === undefined
-          ? []
-          : [
-              angle(`crank from straight down, knee at ${plain(degrees(at), 3)}°`, pose.crankAngle, 'geometry'),
-              angle(`between rod and rocker, knee at ${plain(degrees(at), 3)}°`, pose.transmissionAngle, 'geometry'),
-            ]
-      }),
+      ...[low, high].flatMap((at) => poseRows(facts, at)),
       ...(force === undefined
         ? []
         : [amount('largest pull in the rod', force.rodPull, 'N'), amount('largest push in the rod', force.rodPush, 'N')]),
       ...facts.checks(CHECKS).map(checked),
     )
   return figure.done()
+}
+
+/** Angles of crank and rod at an angle of the knee; none where the linkage does not reach it. */
+function poseRows(facts: Facts, at: number) {
+  const pose = rodPose(facts, { hip: 0, knee: at })
+  if (pose === undefined) return []
+  const where = `knee at ${plain(degrees(at), 3)}°`
+  return [
+    angle(`crank from straight down, ${where}`, pose.crankAngle, 'geometry'),
+    angle(`between rod and rocker, ${where}`, pose.transmissionAngle, 'geometry'),
+  ]
 }
 
 /** Ends of the rod whose eye turns on a pin between two cheeks: the others have a ball bearing, which has its own drawing, or one cheek. */

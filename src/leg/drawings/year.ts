@@ -70,6 +70,44 @@ function neededLine(facts: Facts, figure: Figure, joint: DrivenJoint): Curve[] {
 const creeps = ({ leg: { x } }: Facts): boolean =>
   Object.values(x.bolts).some(({ stack }) => stack.some(({ material }) => isPrinted(x, material)))
 
+/** Tension of a cord or belt over the months of a year. */
+function tensionCurve(figure: Figure, { joint, set, left }: Relaxing): Curve {
+  const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, pretensionInMonth(set, left, months)])
+  figure.rows(
+    amount(`pretension of the ${nameOf(joint)}, set`, set, 'N', 'document'),
+    amount(`pretension of the ${nameOf(joint)} after a year`, points.at(-1)![1], 'N'),
+  )
+  return {
+    points,
+    line: joint === 'hip' ? 'thick' : joint === SECOND ? 'thin' : 'moveSecond',
+    label: [nameOf(joint), `${plain(set, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+    ink: joint === 'knee' ? 'move' : 'ink',
+  }
+}
+
+/** Clamp load of a bolt over the days of a year, closest at first, when it falls fastest. */
+function clampCurve(facts: Facts, figure: Figure, group: string, i: number): Curve {
+  const room = facts.leg.x.environment.assemblyTemperature
+  const { preload, after } = clampLoadAt(facts.leg, group)
+  const points: Point[] = [
+    [0, preload],
+    ...Array.from({ length: 16 }, (_, k): Point => {
+      const days = DAYS * ((k + 1) / 16) ** 3
+      return [days, after(days, room)]
+    }),
+  ]
+  figure.rows(
+    amount(`preload of one of the ${boltWords(group)}`, preload, 'N'),
+    amount(`clamp load of one of the ${boltWords(group)} after a year`, points.at(-1)![1], 'N'),
+  )
+  return {
+    points,
+    line: i === 0 ? 'thick' : 'moveSecond',
+    label: [boltWords(group), `${plain(preload, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
+    ink: i === 0 ? 'ink' : 'move',
+  }
+}
+
 /** Pretension and clamp load over a year at room temperature. */
 export function yearDrawing(facts: Facts): Drawing | undefined {
   const spans = relaxing(facts)
@@ -80,19 +118,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
     title: `${spans.length === 0 ? 'Clamp load of the bolts' : `Pretension of the ${kinds.join('s and ')}s and clamp load of the bolts`} over a year at room temperature`,
     ...answerOf(spans.length === 0 ? 'Clamp load over a year' : 'Pretension and clamp load over a year', facts.worst(CHECKS)),
   })
-  const tension = spans.map(({ joint, set, left }): Curve => {
-    const points = Array.from({ length: MONTHS + 1 }, (_, months): Point => [months, pretensionInMonth(set, left, months)])
-    figure.rows(
-      amount(`pretension of the ${nameOf(joint)}, set`, set, 'N', 'document'),
-      amount(`pretension of the ${nameOf(joint)} after a year`, points.at(-1)![1], 'N'),
-    )
-    return {
-      points,
-      line: joint === 'hip' ? 'thick' : joint === SECOND ? 'thin' : 'moveSecond',
-      label: [nameOf(joint), `${plain(set, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
-      ink: joint === 'knee' ? 'move' : 'ink',
-    }
-  })
+  const tension = spans.map((span) => tensionCurve(figure, span))
   const needs = tension.length === 0 ? [] : spans.flatMap(({ joint, kind }) => (kind === 'cord' ? neededLine(facts, figure, joint) : []))
   if (tension.length > 0)
     figure.block('Pretension of a span', (y) =>
@@ -101,27 +127,7 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
         y,
       ),
     )
-  const room = facts.leg.x.environment.assemblyTemperature
-  const clamp = facts.all('boltGroup').map((group, i): Curve => {
-    const { preload, after } = clampLoadAt(facts.leg, group)
-    const points: Point[] = [
-      [0, preload],
-      ...Array.from({ length: 16 }, (_, k): Point => {
-        const days = DAYS * ((k + 1) / 16) ** 3
-        return [days, after(days, room)]
-      }),
-    ]
-    figure.rows(
-      amount(`preload of one of the ${boltWords(group)}`, preload, 'N'),
-      amount(`clamp load of one of the ${boltWords(group)} after a year`, points.at(-1)![1], 'N'),
-    )
-    return {
-      points,
-      line: i === 0 ? 'thick' : 'moveSecond',
-      label: [boltWords(group), `${plain(preload, 3)} to`, `${plain(points.at(-1)![1], 3)} N`],
-      ink: i === 0 ? 'ink' : 'move',
-    }
-  })
+  const clamp = facts.all('boltGroup').map((group, i) => clampCurve(facts, figure, group, i))
   if (clamp.length > 0)
     figure.block('Clamp load of a bolt, not tightened again', (y) =>
       plotBlock({ x: { title: 'days', from: 0, to: DAYS }, y: { title: 'N', from: 0 }, curves: clamp, height: 110 }, y),
