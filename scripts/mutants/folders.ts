@@ -100,7 +100,6 @@ export const folders: readonly Folder[] = [
 export const NOT_RUN: readonly string[] = [
   'leg',
   ...AROUND.map(({ name }) => name).filter((name) => !['leg-plans', 'leg-document', 'leg-field-range'].includes(name)),
-  'drawing',
   'cli',
 ]
 

@@ -91,6 +91,12 @@ describe('DXF, by an independent reader', () => {
         [0, 0],
       ]),
     ).toEqual([['LINE', undefined, 2]])
+    expect(
+      drawn([
+        [2, 2],
+        [2, 2],
+      ]),
+    ).toEqual([['LINE', undefined, 2]])
     expect(drawn([[0, 0]])).toEqual([])
   })
 
@@ -124,6 +130,7 @@ describe('DXF, by an independent reader', () => {
     expect(all.filter(({ type, layer }) => type === 'POLYLINE' && layer === 'fine')).toHaveLength(2)
     expect(all.filter(({ layer }) => layer === 'force').map(({ type }) => type)).toEqual(['LINE'])
     expect(all.filter(({ type }) => type === 'CIRCLE')).toEqual([])
+    expect(new Set(all.map(({ layer }) => layer))).toEqual(new Set(['thick', 'fine', 'force', 'text']))
   })
 
   test('layers are named after what lines mean, with the patterns of hidden and centre lines, in millimetres', () => {
@@ -164,6 +171,9 @@ describe('a template', () => {
       const words = 8 + 50 + 3 + textWidth('must measure 50 mm: print without scaling', 3.5) + 8
       expect(Number(width)).toBeCloseTo(Math.max(words, 70 + 16), 3)
       expect(svg).toContain('h50')
+      // The bar is 14 mm below the top of the page, its text beside it.
+      expect(svg).toContain('M8,14h50')
+      expect(svg).toContain('x="61" y="15">must measure')
     }
   })
 

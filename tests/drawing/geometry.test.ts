@@ -147,6 +147,7 @@ describe('geometry', () => {
 describe('texts and numbers', () => {
   test('numbers with a true minus sign and few digits', () => {
     expect([plain(-Math.PI), plain(0), plain(1234.5678), plain(0.5, 2), plain(1e-12)]).toEqual(['−3.142', '0', '1235', '0.5', '0'])
+    expect([plain(2.5e6), plain(999_940), plain(-2e-5), plain(0.00012)]).toEqual(['2.5e+6', '999900', '−2e−5', '0.00012'])
   })
 
   test('ticks are round, inside the range, and not too many', () => {

@@ -273,6 +273,16 @@ describe('bars', () => {
     ])
   })
 
+  test('a rule that a name crosses begins below it, with nothing above the first bar', () => {
+    const { items } = barBlock({ to: 4, bars: [bar({ name: 'a name that reaches the rule' })], rules: [{ at: 1, name: '' }] }, 0)
+    expect(pieces(items, 'axis')).toEqual([
+      near([
+        [at(0.25), 15],
+        [at(0.25), 32],
+      ]),
+    ])
+  })
+
   test('a rule with a place at each bar steps from one to the next between them', () => {
     const bars = [bar({}), bar({}), bar({})]
     const { items } = barBlock({ to: 4, bars, rules: [{ at: 2, name: '', each: [2, 3, 3] }] }, 0)

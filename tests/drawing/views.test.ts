@@ -135,6 +135,10 @@ describe('a dimension', () => {
     // A narrow one has its number at its right, on the way of the next.
     expect(bandsOf([from(0, 10), from(12, 100)])).toEqual([0, 1])
     expect(bandsOf([from(0, 10), from(60, 160)])).toEqual([0, 0])
+    // Heads of 14, and a number of 7 with 3 before it and 2 behind it: up to 36.
+    expect(bandsOf([from(0, 10), from(35, 160)])).toEqual([0, 1])
+    expect(bandsOf([from(0, 10), from(39, 160)])).toEqual([0, 0])
+    expect(bandsOf([from(140, 150), from(0, 125)])).toEqual([0, 0])
   })
 })
 
@@ -184,7 +188,8 @@ describe('labels of a column', () => {
       return side(a[0]!, a[1]!, b[0]!) !== side(a[0]!, a[1]!, b[1]!) && side(b[0]!, b[1]!, a[0]!) !== side(b[0]!, b[1]!, a[1]!)
     }
     for (let x = 0; x < 190; x += 15)
-      for (let y = 60; y < 100; y += 4) expect(crossing([label([100, 80]), label([x, y])]), `${x}, ${y}`).toBe(false)
+      for (const y of [60, 72, 80, 88, 296, 298, 299])
+        expect(crossing([label([100, y > 200 ? 298.5 : 80]), label([x, y])]), `${x}, ${y}`).toBe(false)
   })
 
   test('a numbered label shows its number and adds what it stands for to the legend, counting down the column', () => {
@@ -413,6 +418,21 @@ describe('heads and numbers', () => {
     expect(ticksOf(3, 3, 4)).toEqual([3])
     expect(ticksOf(0, 100, 5)).toEqual([0, 50, 100])
     expect(ticksOf(0, 100, 6)).toEqual([0, 20, 40, 60, 80, 100])
+  })
+
+  test('a hatch that meets a corner alone draws nothing there', () => {
+    const lines = hatchLines(
+      [
+        [
+          [0, 0.5],
+          [4, 2.5],
+          [-4, 2.5],
+        ],
+      ],
+      0,
+      1,
+    )
+    expect(lines.map(([a]) => a[1])).toEqual([1.5])
   })
 
   test('neighbouring lines of a hatch go to and fro', () => {
