@@ -63,8 +63,8 @@ const AROUND: readonly Folder[] = (
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
     [
       'report',
-      'changes,compact-svg,renderers,metal-words,printed-words,printed-by-hand,sentences,words-of-cases',
-      'charts,evidence,printed-sheet',
+      'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases',
+      'changes,printed-words,sentences,charts,evidence,printed-sheet',
     ],
     ['proposal', 'propose-leg,stock'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
