@@ -57,7 +57,7 @@ const AROUND: readonly Folder[] = (
     ],
     [
       'drawings',
-      'drawings-by-hand',
+      'drawings-by-hand,drawings-by-hand-drives',
       'drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
     ],
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
