@@ -98,6 +98,8 @@ describe('DXF, by an independent reader', () => {
       ]),
     ).toEqual([['LINE', undefined, 2]])
     expect(drawn([[0, 0]])).toEqual([])
+    const dot = toDxf({ groups: figure(new View('x', { scale: 1 }).line([[0, 0]])).groups.filter(({ name }) => name === 'x') })
+    expect(dot).toContain('ENTITIES\n  0\nENDSEC\n')
   })
 
   test('texts keep their place, height, turn and words in letters that every program reads', () => {
@@ -173,6 +175,7 @@ describe('a template', () => {
       expect(svg).toContain('h50')
       // The bar is 14 mm below the top of the page, its text beside it.
       expect(svg).toContain('M8,14h50')
+      expect(svg).toContain('x="8" y="10">Plate')
       expect(svg).toContain('x="61" y="15">must measure')
     }
   })

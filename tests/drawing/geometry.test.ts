@@ -104,6 +104,11 @@ describe('geometry', () => {
     expect([box.left, box.right]).toEqual([expect.closeTo(-3, 1), expect.closeTo(22, 1)])
   })
 
+  test('a bar that leans encloses both of its circles as well', () => {
+    const { left, bottom, right, top } = boxOf(bar({ centre: [1, 2], radius: 3 }, { centre: [7, 10], radius: 2 }))
+    expect([left, bottom, right, top]).toEqual([-2, -1, 9, 12].map((x) => expect.closeTo(x, 1)))
+  })
+
   test('hatch lines stay inside the area and out of its holes', () => {
     const lines = hatchLines([rectangle(0, 0, 10, 10), rectangle(4, 4, 6, 6)], Math.PI / 2, 1)
     for (const [[x0, y0], [x1, y1]] of lines) {

@@ -451,6 +451,7 @@ describe('heads and numbers', () => {
         [10, 2.5],
       ]),
     ])
+    expect(hatchLines([rectangle(0, 0, 10, 6)], 0, 2).map(([[, y]]) => y)).toEqual([1, 3, 5])
     expect(textAt([1, 2], 'x')).toEqual({
       kind: 'text',
       at: [1, 2],
