@@ -105,8 +105,12 @@ describe('geometry', () => {
   })
 
   test('a bar that leans encloses both of its circles as well', () => {
-    const { left, bottom, right, top } = boxOf(bar({ centre: [1, 2], radius: 3 }, { centre: [7, 10], radius: 2 }))
+    const outline = bar({ centre: [1, 2], radius: 3 }, { centre: [7, 10], radius: 2 })
+    const { left, bottom, right, top } = boxOf(outline)
     expect([left, bottom, right, top]).toEqual([-2, -1, 9, 12].map((x) => expect.closeTo(x, 1)))
+    // Both sides are tangents of circles 10 apart.
+    const sides = outline.map((point, i) => distance(point, outline[(i + 1) % outline.length] as Point)).filter((length) => length > 2)
+    expect(sides).toEqual([expect.closeTo(Math.sqrt(100 - 1), 9), expect.closeTo(Math.sqrt(100 - 1), 9)])
   })
 
   test('hatch lines stay inside the area and out of its holes', () => {
