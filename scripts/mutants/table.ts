@@ -22,7 +22,8 @@ function estimateText(record: Record): string {
   const { share, low, high, of, equivalent } = estimate
   const exact = record.left === 0 && record.draws.length === 1
   const text = `${share.toFixed(0)} %${exact ? '' : ` (${low.toFixed(0)} to ${high.toFixed(0)} %)`} of ${of}${equivalent > 0 ? `, ${equivalent} equivalent left out` : ''}`
-  return share < REQUIRED ? `${text}, **below ${REQUIRED} %**` : text
+  // Of a folder that is run whole, the score of today is that of the folder, and no estimate is needed.
+  return share < REQUIRED && record.left > 0 ? `${text}, **below ${REQUIRED} %**` : text
 }
 
 /** The line of a folder in the table. */
@@ -64,7 +65,7 @@ const INTRODUCTION = [
   '- *run*: those drawn and run so far. Those in data that is read once, while a file is loaded, are drawn and not run.',
   '- *last draw*: what the tests noticed when these mutants were run for the first time, with the interval that holds the score of the whole folder with 95 %',
   '  confidence. It is the fair estimate of the folder, because no test had been written for these mutants. Equivalent ones are left out, where it is known',
-  '  which belong to the draw. One below the required score is marked.',
+  '  which belong to the draw. One below the required score is marked, except of a folder of which all mutants are run.',
   '- *now*: the score of all mutants that were run, with the tests of today. Equivalent ones are not counted. It may not fall, nor',
   `  lie below ${REQUIRED} %: the check fails.`,
   '- *equivalent*: survivors that make no difference to a caller. The reason is below; it is an argument that nobody ran, unless it says what was measured.',
