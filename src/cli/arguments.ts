@@ -21,7 +21,7 @@ export function argumentsOf(verb: string, args: readonly string[], own: Options)
   for (const word of args) {
     if (word === '--') break
     const name = word.match(/^--([^=]+)/)?.[1]
-    if (name !== undefined && options[name] === undefined) refuseOption(verb, name, options)
+    if (name !== undefined && options[name] === undefined) rejectOption(verb, name, options)
   }
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true })
@@ -37,7 +37,7 @@ export function argumentsOf(verb: string, args: readonly string[], own: Options)
   }
 }
 
-function refuseOption(verb: string, name: string, options: Options): never {
+function rejectOption(verb: string, name: string, options: Options): never {
   const names = Object.keys(options)
   const near = nearName(name, names)
   const hint = near === undefined ? '' : ` Did you mean --${near}?`
@@ -70,7 +70,7 @@ function readValue(text: string): unknown {
 }
 
 /** Rejects the words after a verb. */
-export function refuseWords(verb: string, words: readonly string[], accepts: string): never {
+export function rejectWords(verb: string, words: readonly string[], accepts: string): never {
   const given = words.length === 0 ? 'missing' : show(words.join(' '))
   throw new InputError(verb, [{ path: `what follows ${verb}`, given, accepts }])
 }

@@ -1,6 +1,6 @@
 import type { AnyFormula } from '../formula/index.js'
 import { type Note, Quantity, refuse } from '../units/index.js'
-import { argumentsOf, assignments, refuseWords } from './arguments.js'
+import { argumentsOf, assignments, rejectWords } from './arguments.js'
 import { formulaNamed } from './formulas.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
@@ -11,7 +11,7 @@ export async function call(terminal: Terminal, args: readonly string[]): Promise
   const given = argumentsOf(verb, args, { solve: { type: 'string' }, target: { type: 'string' } })
   const [id, ...words] = given.words
   if (id === undefined)
-    refuseWords(verb, given.words, "must be the id of a formula and its inputs, such as capstan.slackTension load='500 N'")
+    rejectWords(verb, given.words, "must be the id of a formula and its inputs, such as capstan.slackTension load='500 N'")
   const formula = await formulaNamed(verb, id)
   const inputs = nested(assignments(verb, words))
   const [path, target] = [given.text('solve'), given.text('target')]

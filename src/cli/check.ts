@@ -1,6 +1,6 @@
 import type { Assessment } from '../leg/index.js'
 import { refuse } from '../units/index.js'
-import { type Arguments, argumentsOf, refuseWords } from './arguments.js'
+import { type Arguments, argumentsOf, rejectWords } from './arguments.js'
 import { casesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
 
@@ -14,7 +14,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
     csv: { type: 'boolean' },
     'allow-short': { type: 'boolean' },
   })
-  if (given.words.length === 0) refuseWords(verb, given.words, 'must name at least one document of a leg, such as leg.yaml')
+  if (given.words.length === 0) rejectWords(verb, given.words, 'must name at least one document of a leg, such as leg.yaml')
   const rows = rowsOf(given)
   const tell = progress(terminal, given.flag('quiet'))
   const options = casesOf(given)

@@ -1,4 +1,4 @@
-import { argumentsOf, refuseWords } from './arguments.js'
+import { argumentsOf, rejectWords } from './arguments.js'
 import { asData } from './check.js'
 import { inFile } from './file-error.js'
 import { casesOf, changesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
@@ -12,7 +12,7 @@ export async function compare(terminal: Terminal, args: readonly string[]): Prom
   const [first, second, ...more] = given.words
   const changes = changesOf(verb, given)
   if (first === undefined || more.length > 0 || (second === undefined) === (Object.keys(changes).length === 0))
-    refuseWords(
+    rejectWords(
       verb,
       given.words,
       "must name two documents, or one document and what to change in it (--set joints.knee.drive.pretension='200 N')",

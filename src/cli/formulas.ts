@@ -1,6 +1,6 @@
 import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
 import { InputError } from '../units/index.js'
-import { argumentsOf, refuseWords } from './arguments.js'
+import { argumentsOf, rejectWords } from './arguments.js'
 import summaries from './summaries.json' with { type: 'json' }
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
@@ -20,7 +20,7 @@ export async function formulas(terminal: Terminal, args: readonly string[]): Pro
   const found = [...catalogue.values()].filter((formula) => ids.includes(formula.id) && (whole || every(textOf(formula))))
   const others = ids.filter((each) => !catalogue.has(each) && (whole || every(`${each} ${SUMMARIES.get(each)}`)))
   if (found.length + others.length === 0)
-    refuseWords(verb, given.words, 'must occur in the id, the summary, the inputs or the sources of a formula or function')
+    rejectWords(verb, given.words, 'must occur in the id, the summary, the inputs or the sources of a formula or function')
   if (given.flag('json')) terminal.out(JSON.stringify([...found.map(asData), ...others.map(asFunction)], null, 2))
   else if (whole && found[0] !== undefined) terminal.out(pageOf(found[0]))
   else terminal.out([...found.map(lineOf), ...linesOfOthers(others)].join('\n'))

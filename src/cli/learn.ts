@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path'
 import type { Leg } from '../leg/index.js'
 import { refuse } from '../units/index.js'
-import { argumentsOf, refuseWords } from './arguments.js'
+import { argumentsOf, rejectWords } from './arguments.js'
 import { casesOf, changesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
 
@@ -17,7 +17,7 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
   })
   const [file, ...logFiles] = given.words
   if (file === undefined || logFiles.length === 0)
-    refuseWords(verb, given.words, 'must name the document of a leg and at least one log, such as leg.yaml logs/pretension-knee.csv')
+    rejectWords(verb, given.words, 'must name the document of a leg and at least one log, such as leg.yaml logs/pretension-knee.csv')
   const tell = progress(terminal, given.flag('quiet'))
   const leg = await legFrom(terminal, verb, file, given)
   const { editLegText, learn, learntText } = await import('../leg/index.js')

@@ -1,6 +1,6 @@
 import type { CaseId, Leg } from '../leg/index.js'
 import { refuse } from '../units/index.js'
-import { type Arguments, assignments, type Options, refuseWords } from './arguments.js'
+import { type Arguments, assignments, type Options, rejectWords } from './arguments.js'
 import { inFile } from './file-error.js'
 import type { Terminal } from './terminal.js'
 
@@ -41,6 +41,6 @@ export function casesOf(given: Arguments): { cases?: readonly CaseId[] } {
 /** The only word of a verb that takes one. */
 export function onlyWord(verb: string, { words }: Arguments, what: string): string {
   const [word, ...more] = words
-  if (word === undefined || more.length > 0) refuseWords(verb, words, `must be ${what}, and nothing else`)
+  if (word === undefined || more.length > 0) rejectWords(verb, words, `must be ${what}, and nothing else`)
   return word
 }

@@ -1,5 +1,5 @@
 import { refuse } from '../units/index.js'
-import { argumentsOf, refuseWords } from './arguments.js'
+import { argumentsOf, rejectWords } from './arguments.js'
 import { FileError } from './file-error.js'
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
@@ -12,7 +12,7 @@ const PLACEHOLDER = '<!--EXAMPLE-->'
 export async function page(terminal: Terminal, args: readonly string[]): Promise<Exit> {
   const given = argumentsOf(verb, args, { to: { type: 'string' } })
   const [file = 'examples/mudflat-leg-revised.yaml', ...more] = given.words
-  if (more.length > 0) refuseWords(verb, given.words, 'must be one document, or none for the example')
+  if (more.length > 0) rejectWords(verb, given.words, 'must be one document, or none for the example')
   const to = given.text('to') ?? 'leg.html'
   const { upgradeLegText } = await import('../leg/index.js')
   const source = given.words.length === 0 ? terminal.packaged(file) : terminal.readText(file)

@@ -1,4 +1,4 @@
-import { argumentsOf, refuseWords } from './arguments.js'
+import { argumentsOf, rejectWords } from './arguments.js'
 import { inFile } from './file-error.js'
 import { casesOf, LEG_OPTIONS, legFrom } from './leg-file.js'
 import { EXIT, type Exit, progress, type Terminal } from './terminal.js'
@@ -11,7 +11,7 @@ export async function range(terminal: Terminal, args: readonly string[]): Promis
   const given = argumentsOf(verb, args, { ...LEG_OPTIONS, ...ends })
   const [file, path, ...more] = given.words
   if (file === undefined || path === undefined || more.length > 0)
-    refuseWords(verb, given.words, 'must name one document of a leg and one of its fields, such as leg.yaml joints.knee.drive.pretension')
+    rejectWords(verb, given.words, 'must name one document of a leg and one of its fields, such as leg.yaml joints.knee.drive.pretension')
   const leg = await legFrom(terminal, verb, file as string, given)
   progress(terminal, given.flag('quiet'))(`read ${file}: ${leg.name}`)
   const { passingRange, passingRangeText } = await import('../leg/index.js')

@@ -15,7 +15,7 @@ import {
   show,
 } from '../units/index.js'
 import type { Input, Inputs, Scalar } from './definition.js'
-import { refuseStray, refuseUnknown } from './unknown-inputs.js'
+import { rejectStray, rejectUnknown } from './unknown-inputs.js'
 import type { Given, Si } from './values.js'
 
 /**
@@ -138,7 +138,7 @@ export function recordReader(inputs: Inputs, isArgument: boolean): Reader {
   const readers = names.map((name) => reader(inputs[name] as Input))
   const optional = names.filter((name) => isOptional(inputs[name] as Input))
   const isClosed = isArgument || optional.length === names.length
-  const surplus = isClosed ? refuseUnknown : refuseStray(names, optional)
+  const surplus = isClosed ? rejectUnknown : rejectStray(names, optional)
   const blank: Record<string, unknown> = {}
   for (const name of names) {
     const input = inputs[name] as Input

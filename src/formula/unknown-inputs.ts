@@ -1,10 +1,10 @@
 import { didYouMean, type Issue, issue, nearName, Quantity } from '../units/index.js'
 import { isProperty } from './provenance.js'
 
-type SurplusCheck = (record: Record<string, unknown>, names: readonly string[], path: string, issues: Issue[]) => void
+type UnknownInputCheck = (record: Record<string, unknown>, names: readonly string[], path: string, issues: Issue[]) => void
 
 /** Adds an issue for every field that is not an input, with the input that was probably meant. */
-export const refuseUnknown: SurplusCheck = (record, names, path, issues) => {
+export const rejectUnknown: UnknownInputCheck = (record, names, path, issues) => {
   for (const name in record) {
     if (names.includes(name)) continue
     const missing = names.filter((other) => record[other] === undefined)
@@ -31,7 +31,7 @@ function isCarried(name: string, value: unknown): boolean {
  * Adds an issue for every field that is not an input, except what tables and materials carry besides: values that know their kind. Those
  * may be misspelt as well, so that a name near an absent optional input is an issue all the same.
  */
-export function refuseStray(names: readonly string[], optional: readonly string[]): SurplusCheck {
+export function rejectStray(names: readonly string[], optional: readonly string[]): UnknownInputCheck {
   const known = new Set(names)
   return (record, _, path, issues) => {
     let absent: string[] | undefined

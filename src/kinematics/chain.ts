@@ -16,7 +16,7 @@ import {
 } from './chain-values.js'
 import { type EffectiveMass, effectiveMassOf } from './effective-mass.js'
 import { unit3 } from './matrix3.js'
-import { mustBeRecord, noDirection, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { noDirection, requireRecord, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 /** A serial chain of any number of joints. Immutable; `si` is its arithmetic on plain numbers. */
 export class SerialChain {
@@ -72,7 +72,7 @@ export class SerialChain {
     readonly toolPush?: ToolPush
   }): JointEffort[] {
     const where = 'inverseDynamics'
-    mustBeRecord(`kinematics.serialChain.${where}`, given)
+    requireRecord(`kinematics.serialChain.${where}`, given)
     requireKeys(`kinematics.serialChain.${where}`, '', given, ['values', 'rates', 'accelerations', 'toolPush'])
     const q = readValues(this.si, where, given.values)
     const w = readNumbers(this.si, where, 'rates', given.rates)
@@ -124,7 +124,7 @@ export class SerialChain {
    */
   inverse(target: InverseTarget): InverseAnswer {
     const where = 'kinematics.serialChain.inverse'
-    mustBeRecord(where, target)
+    requireRecord(where, target)
     const { seed, preferred, limits, ...rest } = target
     const spec = readInputs(where, INVERSE, rest)
     const { lowest, highest } = readLimits(this.si, where, limits)
@@ -163,7 +163,7 @@ export class SerialChain {
     readonly toolPush?: ToolPush
   }): number[] {
     const where = 'forwardDynamics'
-    mustBeRecord(`kinematics.serialChain.${where}`, given)
+    requireRecord(`kinematics.serialChain.${where}`, given)
     requireKeys(`kinematics.serialChain.${where}`, '', given, ['values', 'rates', 'efforts', 'toolPush'])
     const q = readValues(this.si, where, given.values)
     const [w, efforts] = [readNumbers(this.si, where, 'rates', given.rates), readNumbers(this.si, where, 'efforts', given.efforts)]

@@ -5,7 +5,7 @@ import type { ChainKernel } from './chain-kernel.js'
 import { chainOf, type FloatingRobotSpecification, SPECIFICATION } from './floating-robot-masses.js'
 import { ThreeJointLeg } from './leg.js'
 import { type LinkSi, linkSi } from './link.js'
-import { mustBeMade, mustBeRecord } from './vectors.js'
+import { requireInstance, requireRecord } from './vectors.js'
 
 /**
  * Motion of a robot on plain SI numbers. Everything of the body is in its own axes: x forward, y left, z up, at the origin that the legs' places are
@@ -157,9 +157,9 @@ export function floatingRobot(given: FloatingRobotSpecification): FloatingRobot 
   const where = 'kinematics.floatingRobot'
   if (!Array.isArray(given?.legs)) refuse(where, 'legs', given?.legs, 'must be a list of legs')
   const legs = given.legs.map((each, i) => {
-    mustBeRecord(where, each, `legs[${i}]`)
+    requireRecord(where, each, `legs[${i}]`)
     const { leg } = each
-    mustBeMade(where, `legs[${i}].leg`, leg, ThreeJointLeg, 'threeJointLeg')
+    requireInstance(where, `legs[${i}].leg`, leg, ThreeJointLeg, 'threeJointLeg')
     return leg
   })
   const spec = readInputs(where, SPECIFICATION, { ...given, legs: given.legs.map(({ leg: _, ...rest }) => rest) })

@@ -6,7 +6,7 @@ import type { GivenAngles } from './leg-inputs.js'
 import { LEG_JOINTS } from './leg-specification.js'
 import { longestSum, MAX_DIRECTIONS, merged } from './longest-sum.js'
 import { invert3, multiply3 } from './matrix3.js'
-import { mustBeMade, mustBeRecord, perJoint, type Vector3, vectorOf, type xyz } from './vectors.js'
+import { perJoint, requireInstance, requireRecord, type Vector3, vectorOf, type xyz } from './vectors.js'
 
 const HALF_RANGE = { kind: 'angle', min: 0, optional: true } as const
 const MOVEMENT = { kind: 'length', optional: true } as const
@@ -87,11 +87,11 @@ export function footError(
   },
 ): FootError {
   const where = 'kinematics.footError'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  mustBeRecord(where, given)
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireRecord(where, given)
   requireKeys(where, '', given, ['angles', 'sources', 'coupling'])
   const { coupling } = given
-  if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  if (coupling !== undefined) requireInstance(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const { angles, sources } = readInputs(where, SOURCES, { angles: given.angles, sources: nameless(given.sources) as never })
   checkSources(where, given.sources, sources)
   const q = [angles.sidewaysHip, angles.hip, angles.knee] as const

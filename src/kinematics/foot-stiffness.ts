@@ -4,7 +4,7 @@ import { DriveCoupling, driveCoupling } from './coupling.js'
 import { ThreeJointLeg } from './leg.js'
 import { BEAM, linkCompliance } from './link-compliance.js'
 import { apply3, determinant3, invert3, invertPositive3, multiply3, quadratic3, transpose3 } from './matrix3.js'
-import { mustBeMade, mustBeRecord, perJoint, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { perJoint, requireInstance, requireRecord, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const STIFFNESS = { kind: 'torsionalStiffness', above: 0 } as const
 const COMPLIANCE = { kind: 'linearCompliance', min: 0, default: '0 m/N' } as const
@@ -83,10 +83,10 @@ export interface UnstableFoot {
  */
 export function footStiffness(leg: ThreeJointLeg, given: FootStiffnessSpecification): FootStiffness | UnstableFoot {
   const where = 'kinematics.footStiffness'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  mustBeRecord(where, given)
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireRecord(where, given)
   const { coupling = driveCoupling({ knee: 'motorAtKnee' }), ...rest } = given
-  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  requireInstance(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const spec = readInputs(where, SPECIFICATION, rest)
   const q = [spec.angles.sidewaysHip, spec.angles.hip, spec.angles.knee] as const
   const K = new Float64Array(9)

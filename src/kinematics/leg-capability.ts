@@ -4,7 +4,7 @@ import { Quantity } from '../units/index.js'
 import { ThreeJointLeg } from './leg.js'
 import { LEG_JOINTS, type LegJoint } from './leg-specification.js'
 import { apply3, cross3, dot3, invert3, transpose3, unit3 } from './matrix3.js'
-import { mustBeMade, noDirection, perJoint, xyz } from './vectors.js'
+import { noDirection, perJoint, requireInstance, xyz } from './vectors.js'
 
 const RATE = { kind: 'angularVelocity', min: 0 } as const
 const TORQUE = { kind: 'torque', min: 0 } as const
@@ -152,7 +152,7 @@ function singularPush(J: Float64Array, limits: readonly number[], u: Triple): nu
 /** How fast the foot of a leg can go along a direction with limited joint rates. */
 export function footSpeedLimit(leg: ThreeJointLeg, given: Given<typeof SPEED>): SpeedLimit {
   const where = 'kinematics.footSpeedLimit'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { angles, rateLimits, direction: d } = readInputs(where, SPEED, given)
   const u = unit3([d.x, d.y, d.z])
   if (u === undefined) throw noDirection(where)
@@ -174,7 +174,7 @@ export function footSpeedLimit(leg: ThreeJointLeg, given: Given<typeof SPEED>): 
 /** How hard the foot of a leg can push along a direction with limited joint torques, at rest. */
 export function footPushLimit(leg: ThreeJointLeg, given: Given<typeof PUSH>): PushLimit {
   const where = 'kinematics.footPushLimit'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { angles, torqueLimits, direction: d } = readInputs(where, PUSH, given)
   const u = unit3([d.x, d.y, d.z])
   if (u === undefined) throw noDirection(where)

@@ -8,7 +8,7 @@ import type { GivenAngles } from './leg-inputs.js'
 import { type LegMasses, LINKS, rotorsAtJoints, SPECIFICATION } from './leg-masses.js'
 import { joinedLinks, type LINK, linkSi } from './link.js'
 import { invertPositive3, multiply3, transpose3, unit3 } from './matrix3.js'
-import { mustBeMade, noDirection, type PerJoint, perJoint, perJointOf, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
+import { noDirection, type PerJoint, perJoint, perJointOf, requireInstance, rowsOf, type Vector3, vectorOf, xyz } from './vectors.js'
 
 const STANDARD_GRAVITY = [0, 0, -9.80665] as const
 
@@ -138,7 +138,7 @@ export class LegDynamics {
     if (drives !== undefined) {
       if (this.hasRotors) refuse(where, 'drives', drives, 'must be absent, because the rotors are in legDynamics already')
       requireKeys(where, 'drives', drives, ['coupling', 'rotorInertiaAtOutput'])
-      mustBeMade(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
+      requireInstance(where, 'coupling', drives.coupling, DriveCoupling, 'driveCoupling')
       const rotors = new Float64Array(9)
       drives.coupling.si.jointMatrixInto(rotors, 0, q, joints(readInputs(where, ROTORS, drives.rotorInertiaAtOutput)))
       for (let i = 0; i < 9; i++) M[i]! += rotors[i]!
@@ -164,9 +164,9 @@ const joints = (x: PerJoint<number>) => Float64Array.from([x.sidewaysHip, x.hip,
 /** Gives a leg masses. Throws an `InputError` for a mass or a principal moment below zero, or a value that cannot be read. */
 export function legDynamics(leg: ThreeJointLeg, given: LegMasses): LegDynamics {
   const where = 'kinematics.legDynamics'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { coupling, ...rest } = given ?? ({} as Partial<LegMasses>)
-  if (coupling !== undefined) mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  if (coupling !== undefined) requireInstance(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
   const spec = readInputs(where, SPECIFICATION, rest)
   return new LegDynamics(leg, spec, rotorsAtJoints(where, spec.rotors, coupling ?? driveCoupling({ knee: 'motorAtKnee' })))
 }

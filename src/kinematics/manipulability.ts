@@ -4,7 +4,7 @@ import { Quantity } from '../units/index.js'
 import { ThreeJointLeg } from './leg.js'
 import type { GivenAngles } from './leg-inputs.js'
 import { apply3, cross3, unit3 } from './matrix3.js'
-import { mustBeMade, perJoint, type Vector3, vectorOf } from './vectors.js'
+import { perJoint, requireInstance, type Vector3, vectorOf } from './vectors.js'
 
 /** One axis of an ellipsoid. */
 export interface EllipsoidAxis<K extends 'length' | 'curvature'> {
@@ -45,7 +45,7 @@ export interface Manipulability {
  */
 export function manipulability(leg: ThreeJointLeg, angles: GivenAngles): Manipulability {
   const where = 'kinematics.manipulability'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const q = readInputs(where, perJoint('angle'), angles)
   const { upperLink: l1, lowerLink: l2 } = leg.si
   const J = new Float64Array(9)

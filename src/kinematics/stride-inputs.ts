@@ -7,7 +7,7 @@ import { LegDynamics } from './leg-dynamics.js'
 import { FOOT_ABOVE, KNEE_BACKWARD } from './leg-geometry-kernel.js'
 import { stanceForce } from './stance-force.js'
 import type { GroundReactionSi, ParallelTorqueSi, StrideInputs } from './stride-follower.js'
-import { mustBeMade, mustBeRecord } from './vectors.js'
+import { requireInstance, requireRecord } from './vectors.js'
 
 const LOAD = {
   /** Mass of the whole robot. */
@@ -51,12 +51,12 @@ export interface StrideParts {
 
 /** Takes the objects of a stride from what was given, each checked; the rest is for the reader. @internal */
 export function partsOf<T extends StrideParts>(where: string, given: T) {
-  mustBeRecord(where, given)
+  requireRecord(where, given)
   const { leg, path, dynamics, coupling = driveCoupling({ knee: 'motorAtKnee' }), groundReactionSi, parallelTorqueSi, ...rest } = given
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
-  mustBeMade(where, 'path', path, FootPath, 'footPath')
-  mustBeMade(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
-  if (dynamics !== undefined) mustBeMade(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'path', path, FootPath, 'footPath')
+  requireInstance(where, 'coupling', coupling, DriveCoupling, 'driveCoupling')
+  if (dynamics !== undefined) requireInstance(where, 'dynamics', dynamics, LegDynamics, 'legDynamics')
   return { parts: { leg, path, dynamics, coupling, groundReactionSi, parallelTorqueSi }, rest }
 }
 

@@ -63,12 +63,12 @@ export const noDirection = (where: string, path = 'direction'): InputError =>
   new InputError(where, [{ path, given: 'a vector of no length', accepts: 'must point somewhere' }])
 
 /** Throws for an argument that is no record: a call without its argument, in plain JavaScript. */
-export function mustBeRecord(where: string, given: unknown, path = 'the argument'): void {
+export function requireRecord(where: string, given: unknown, path = 'the argument'): void {
   if (typeof given !== 'object' || given === null) refuse(where, path, given, 'must be an object')
 }
 
 /** Throws for an argument that is not what `maker` makes. */
-export function mustBeMade(
+export function requireInstance(
   where: string,
   path: string,
   value: unknown,

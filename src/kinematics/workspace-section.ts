@@ -3,7 +3,7 @@ import { InputError, Quantity } from '../units/index.js'
 import { ThreeJointLeg } from './leg.js'
 import { REACHED } from './leg-geometry-kernel.js'
 import { withinTurns } from './leg-limits.js'
-import { mustBeMade } from './vectors.js'
+import { requireInstance } from './vectors.js'
 
 const SECTION = {
   /** Distance of the section from the sideways hip's axis, to the left. */
@@ -58,7 +58,7 @@ const MAX_POINTS = 4_000_000
 /** Flags an upright section of the workspace on a grid, for plots and for `largestStepBox`. Throws an `InputError` for ranges upside down or a grid too fine. */
 export function workspaceSection(leg: ThreeJointLeg, given: Given<typeof SECTION>): WorkspaceSection {
   const where = 'kinematics.workspaceSection'
-  mustBeMade(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
+  requireInstance(where, 'leg', leg, ThreeJointLeg, 'threeJointLeg')
   const { y, x: xRange, z: zRange, step } = readInputs(where, SECTION, given)
   for (const [path, range] of [
     ['x', xRange],

@@ -6,7 +6,7 @@ import { heat } from './parts/motors/heat.js'
 import { at, calculationFor } from './what-if.js'
 
 /** A motor under an imposed motion. */
-export interface HeatAsk {
+export interface HeatRequest {
   readonly joint: DrivenJoint
   readonly motion: JointMotion
   readonly air: number
@@ -17,7 +17,7 @@ export interface HeatAsk {
 }
 
 /** Temperatures and currents of a motor under an imposed motion. */
-export function heatAt(leg: LegModel, { joint, motion, air, wind: speed, heating, heldFor }: HeatAsk): typeof heat.holds {
+export function heatAt(leg: LegModel, { joint, motion, air, wind: speed, heating, heldFor }: HeatRequest): typeof heat.holds {
   const calculation = calculationFor(leg)
   const event = heating === 'moving' ? 'walk' : heldFor === undefined ? 'stand' : 'stall'
   const { environment } = leg.x

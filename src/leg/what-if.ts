@@ -131,7 +131,7 @@ export type CaseState = ReturnType<typeof caseState>
 export const jointState = (leg: LegModel, id: CaseId, joint: DrivenJoint) => driveIn(calculationFor(leg), id, joint)
 
 /** A drive under an imposed torque. */
-export interface DriveAsk {
+export interface DriveRequest {
   readonly joint: DrivenJoint
   readonly torque: number
   readonly stroke: number
@@ -141,23 +141,23 @@ export interface DriveAsk {
 }
 
 /** Tensions, limits and windup of a drive by cord under an imposed torque, at a temperature and age. */
-export const driveAt = (leg: LegModel, ask: DriveAsk): DriveState => under(leg, ask, driveAtPlace)
+export const driveAt = (leg: LegModel, ask: DriveRequest): DriveState => under(leg, ask, driveAtPlace)
 
 /** What a drive of any kind answers under an imposed torque, with the torque of a blow that it bears. */
-export const transmissionUnder = (leg: LegModel, ask: DriveAsk) =>
+export const transmissionUnder = (leg: LegModel, ask: DriveRequest) =>
   under(leg, ask, (calculation, where) => ({
     ...transmissionAt(calculation, where),
     blowTorque: calculation.get(blowTorque, where as never),
   }))
 
 /** Windup of one stage alone under an imposed torque, and the torque of a blow that it bears: from the motor to its drum, or along the upper link. */
-export const stageUnder = (leg: LegModel, ask: DriveAsk) =>
+export const stageUnder = (leg: LegModel, ask: DriveRequest) =>
   under(leg, ask, (calculation, where) => ({
     windup: calculation.get(transmission.windup, where as never),
     blowTorque: calculation.get(transmission.blowTorque, where as never),
   }))
 
-function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveAsk, read: (calculation: LegCalculation, where: Named) => T): T {
+function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveRequest, read: (calculation: LegCalculation, where: Named) => T): T {
   const calculation = calculationFor(leg)
   const where = at(calculation, { joint, event: 'walk', air: 'normal', age })
   const here = where as never

@@ -8,7 +8,7 @@ export type Trend = 'rising' | 'falling' | 'mixed' | 'none'
 const MAX_CORNER_INPUTS = 12
 
 /** A point and the result there. */
-export interface Found {
+export interface BestPoint {
   readonly y: number
   readonly x: Float64Array
 }
@@ -17,10 +17,10 @@ export interface Found {
 export class Search {
   evaluations = 0
   gaps = 0
-  lowest: Found | undefined
-  highest: Found | undefined
+  lowest: BestPoint | undefined
+  highest: BestPoint | undefined
   private readonly n: number
-  private readonly tried: Found[] = []
+  private readonly tried: BestPoint[] = []
 
   constructor(
     private readonly varied: readonly Varied[],
@@ -97,7 +97,7 @@ export class Search {
   inside(): void {
     const bySize = [...this.tried].sort((a, b) => a.y - b.y)
     for (const sign of [1, -1] as const) {
-      const extreme = (sign === 1 ? this.lowest : this.highest) as Found
+      const extreme = (sign === 1 ? this.lowest : this.highest) as BestPoint
       const starts = [extreme, ...(sign === 1 ? bySize.slice(0, 4) : bySize.slice(-4))]
       for (const { x } of starts) {
         const u = Float64Array.from(x, (xi, i) => {

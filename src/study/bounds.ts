@@ -1,7 +1,7 @@
 import { barChart, type Chart } from '../chart/index.js'
 import { type Formula, type Inputs, NoResultError, type Output } from '../formula/index.js'
 import { InputError, type Issue, type Kind, Quantity } from '../units/index.js'
-import { type Found, Search, type Trend } from './bounds-search.js'
+import { type BestPoint, Search, type Trend } from './bounds-search.js'
 import type { Named, OptionsFor } from './model.js'
 import { checkSeed, checkWhole } from './options.js'
 import { planRecord, untyped } from './path.js'
@@ -128,7 +128,7 @@ export function bounds<I extends Inputs, O extends Output>(
     throw new NoResultError(`${formula.id}: no finite answer exists in these ranges`)
   if (!monotone) search.inside()
   const { kind } = model.output
-  const extreme = ({ y, x }: Found): Extreme => ({
+  const extreme = ({ y, x }: BestPoint): Extreme => ({
     value: new Quantity(y, kind),
     at: Object.fromEntries(varied.map((input, i) => [input.path, new Quantity(x[i] as number, input.kind)])),
     corner: varied.every(({ scatter }, i) => x[i] === scatter.low || x[i] === scatter.high),

@@ -13,7 +13,7 @@ export interface Chance {
 }
 
 /** Everything that a `FailureChances` holds. */
-interface Found {
+interface FailureChancesData {
   /** Id of the formula. */
   readonly formula: string
   /** Each failure, the likeliest first. */
@@ -53,13 +53,13 @@ export const MIN_FAILURES = 10
 export class FailureChances extends Printable {
   readonly formula: string
   /** Each failure, the likeliest first, with its reliability index where the first-order method found its likeliest point. One with few `failures` is not resolved. */
-  readonly each: Found['each']
+  readonly each: FailureChancesData['each']
   /** The chance that anything fails, and the inputs whose scatter to reduce first. */
-  readonly any: Found['any']
+  readonly any: FailureChancesData['any']
   readonly evaluations: number
   readonly remarks: readonly string[]
 
-  constructor(found: Found) {
+  constructor(found: FailureChancesData) {
     super()
     this.formula = found.formula
     this.each = found.each

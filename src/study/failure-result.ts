@@ -20,7 +20,7 @@ export interface FirstOrderReliability {
 }
 
 /** Everything that a `Reliability` holds. */
-interface Found {
+interface ReliabilityData {
   /** Id of the formula. */
   readonly formula: string
   /** What counts as failure, in words. */
@@ -60,7 +60,7 @@ export class Reliability extends Printable {
   /** What a reader should know. */
   readonly remarks: readonly string[]
 
-  constructor(found: Found) {
+  constructor(found: ReliabilityData) {
     super()
     this.formula = found.formula
     this.failure = found.failure

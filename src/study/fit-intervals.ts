@@ -1,11 +1,11 @@
 import { bracketRoot, NumericError, normalQuantile, studentTQuantile } from '../numeric/index.js'
 import { Quantity } from '../units/index.js'
 import type { FittedParameter } from './fit-result.js'
-import { type Fitted, type Parameter, solvedFrom } from './fit-search.js'
+import { type FitOutcome, type Parameter, solvedFrom } from './fit-search.js'
 import { spreadKind } from './show.js'
 
 /** Values, errors and intervals of the parameters of a fit. */
-export function parametersOf(found: Fitted, confidence: number, intervals: 'linear' | 'profile'): FittedParameter[] {
+export function parametersOf(found: FitOutcome, confidence: number, intervals: 'linear' | 'profile'): FittedParameter[] {
   const { numbers, problem } = found
   const t = quantileOf(found, confidence)
   return problem.parameters.map(({ path, kind }, i) => {
@@ -25,12 +25,12 @@ export function parametersOf(found: Fitted, confidence: number, intervals: 'line
 }
 
 /** How many standard errors a linear interval reaches to either side. */
-function quantileOf({ numbers, problem }: Fitted, confidence: number): number {
+function quantileOf({ numbers, problem }: FitOutcome, confidence: number): number {
   if (problem.sigma !== undefined) return normalQuantile(0.5 + confidence / 2)
   return numbers.degreesOfFreedom > 0 ? studentTQuantile(0.5 + confidence / 2, numbers.degreesOfFreedom) : Number.POSITIVE_INFINITY
 }
 
-function stateOf({ numbers, converged }: Fitted, i: number): FittedParameter['state'] {
+function stateOf({ numbers, converged }: FitOutcome, i: number): FittedParameter['state'] {
   if (!converged) return 'unsettled'
   if (numbers.atLimit.includes(i)) return 'atLimit'
   return Number.isFinite(numbers.standardErrors[i]) ? 'determined' : 'undetermined'
@@ -40,7 +40,7 @@ function stateOf({ numbers, converged }: Fitted, i: number): FittedParameter['st
 const WIDENINGS = 40
 
 /** Where the sum of squares, the other parameters fitted anew, has grown by the square of `t` deviations; infinite or a limit where it never does. */
-function profile(found: Fitted, i: number, t: number): readonly [number, number] {
+function profile(found: FitOutcome, i: number, t: number): readonly [number, number] {
   const { problem, numbers } = found
   const { low, high } = problem.parameters[i] as Parameter
   const value = numbers.parameters[i] as number

@@ -34,7 +34,7 @@ const POORLY_APART = 0.98
 const ERROR_WORDS = { determined: '–', atLimit: 'at its limit', undetermined: 'not determined', unsettled: 'not settled' } as const
 
 /** Everything that a `FitResult` holds. */
-interface Found {
+interface FitResultData {
   /** Id of the formula. */
   readonly formula: string
   /** Inputs that were found. */
@@ -69,7 +69,7 @@ export class FitResult extends Printable {
   /** False when the search stopped before it settled: the best so far. */
   readonly converged: boolean
   /** How many starts had an answer, and how many of them ended at this fit: few agreeing means that there are several local bests. */
-  readonly starts: Found['starts']
+  readonly starts: FitResultData['starts']
   readonly confidence: number
   /** Measured minus fitted, SI, in the order of the readings. */
   readonly residuals: Float64Array
@@ -80,7 +80,7 @@ export class FitResult extends Printable {
   private readonly kind: Kind
   private readonly numbers: LeastSquaresFit
 
-  constructor(found: Found) {
+  constructor(found: FitResultData) {
     super()
     this.formula = found.formula
     this.parameters = found.parameters

@@ -24,7 +24,7 @@ export interface FitProblem {
 }
 
 /** Result of a search. */
-export interface Fitted {
+export interface FitOutcome {
   readonly problem: FitProblem
   readonly numbers: LeastSquaresFit
   readonly converged: boolean
@@ -42,7 +42,7 @@ const ALIKE = 1e-6
 const EXACT = 1e-13
 
 /** Finds the parameters from every start and returns the best fit. Throws a `NoResultError` where no start has a finite answer. */
-export function fitted(problem: FitProblem): Fitted {
+export function fitted(problem: FitProblem): FitOutcome {
   const found = startsOf(problem).flatMap((start) => {
     const fit = solvedFrom(problem, start, problem.weights)
     return fit === undefined ? [] : [fit]
@@ -124,7 +124,7 @@ const NORMAL_MEDIAN = 0.6745
 const ROUNDS = 100
 
 /** Huber's loss by weights that are set anew from the residuals until the parameters rest; standard errors by Huber's formula. */
-function robust(problem: FitProblem, from: LeastSquaresFit): Pick<Fitted, 'numbers' | 'converged'> {
+function robust(problem: FitProblem, from: LeastSquaresFit): Pick<FitOutcome, 'numbers' | 'converged'> {
   const { readings, predict, weights, sigma } = problem
   const n = readings.length
   let fit = from

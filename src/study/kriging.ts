@@ -37,7 +37,7 @@ export function kriging(points: readonly Float64Array[], values: ArrayLike<numbe
     maxEvaluations: EVALUATIONS * d,
   })
   const lengths = x.map(Math.exp)
-  const fit = fitted(points, values, lengths) as Fitted
+  const fit = fitted(points, values, lengths) as FittedModel
   const { lower: factor, weights, mean } = fit
   const variance = Math.max(fit.variance, (ROUNDING * mean) ** 2, MIN_VARIANCE)
   const n = points.length
@@ -64,7 +64,7 @@ function covariance(a: ArrayLike<number>, b: ArrayLike<number>, lengths: ArrayLi
   return (1 + r + (r * r) / 3) * Math.exp(-r)
 }
 
-interface Fitted {
+interface FittedModel {
   readonly lower: Float64Array
   readonly weights: Float64Array
   readonly mean: number
@@ -73,7 +73,7 @@ interface Fitted {
   readonly unlikeliness: number
 }
 
-function fitted(points: readonly Float64Array[], values: ArrayLike<number>, lengths: Float64Array): Fitted | undefined {
+function fitted(points: readonly Float64Array[], values: ArrayLike<number>, lengths: Float64Array): FittedModel | undefined {
   const n = points.length
   const lower = factorOf(points, lengths)
   if (lower === undefined) return undefined

@@ -2,7 +2,7 @@ import { InputError, type Issue, issue, refuse, show } from '../units/index.js'
 import { decoded, digest, type FileContent, type FileHeader, fits, putInto, readContent } from './block-file.js'
 import { node } from './node.js'
 import { blocksOf, type SweepJob } from './run-sweep.js'
-import { refuseRows } from './sweep.js'
+import { rejectRowCount } from './sweep.js'
 import { Table } from './table.js'
 
 /**
@@ -11,7 +11,7 @@ import { Table } from './table.js'
  * Rejects with an `InputError` that lists what is missing and which part to run again.
  */
 export async function mergeSweep(job: SweepJob, files: readonly string[]): Promise<Table> {
-  refuseRows(job.runner, job.rows, 'mergeSweep')
+  rejectRowCount(job.runner, job.rows, 'mergeSweep')
   const plan = await digest(job.plan())
   const issues: Issue[] = []
   const columns = job.runner.columns(job.rows)

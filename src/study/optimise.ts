@@ -8,7 +8,7 @@ import { type Axis, type OptimisePlan, type Plan, planOf } from './optimise-plan
 import { Optimum, type Point } from './optimum.js'
 import { answering, requirementsOf, setAt, untyped } from './path.js'
 import { outputValue } from './robust-limits.js'
-import { type Searched, search } from './search.js'
+import { type SearchResult, search } from './search.js'
 import { bestOf, type Candidate, type Problem } from './search-problem.js'
 
 /**
@@ -176,7 +176,7 @@ const atLimits = (axes: readonly Axis[], x: ArrayLike<number>) =>
 /** Below this share of random points that keep all constraints, parts of the feasible region may be missed. */
 const THIN = 0.01
 
-function remarksOn({ starts, feasibleStarts }: Searched, constrained: boolean): string[] {
+function remarksOn({ starts, feasibleStarts }: SearchResult, constrained: boolean): string[] {
   if (!constrained || feasibleStarts >= THIN * starts) return []
   return [
     `only ${feasibleStarts} of ${starts} random points keep all constraints: where so little is feasible, a better part of it may have been missed; compare other seeds`,

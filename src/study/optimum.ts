@@ -27,7 +27,7 @@ export interface Agreement {
 }
 
 /** Everything that an `Optimum` holds. */
-interface Found {
+interface OptimumData {
   /** Id of the formula. */
   readonly formula: string
   /** Goals of the search. */
@@ -60,7 +60,7 @@ export class Optimum extends Printable {
   /** Id of the formula. */
   readonly formula: string
   /** Goals of the search. */
-  readonly goals: Found['goals']
+  readonly goals: OptimumData['goals']
   /** The best point; with several goals, the best in the first. */
   readonly best: Point
   /** With several goals the trade-off front, ordered by the first goal, at most twice as many points as the population; otherwise the best point alone. */
@@ -81,7 +81,7 @@ export class Optimum extends Printable {
   /** Remarks for the reader, such as a feasible region that random points hardly meet. */
   readonly remarks: readonly string[]
 
-  constructor(found: Found) {
+  constructor(found: OptimumData) {
     super()
     this.formula = found.formula
     this.goals = found.goals

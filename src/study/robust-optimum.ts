@@ -116,17 +116,17 @@ function searched(search: Search, nominal: Optimum, terms: Terms, remarks: reado
   let best = nominal
   let evaluations = nominal.evaluations
   for (let round = 0; round < rounds; round++) {
-    const shortfalls = looked(search, best, draws, seed)
+    const shortfalls = shortfallsAt(search, best, draws, seed)
     evaluations += draws
     const order = shortfalls.map((_, i) => i).sort((a, b) => (shortfalls[b] as number) - (shortfalls[a] as number))
     const pick = order[aimedAt(allowed)] as number
     if ((shortfalls[pick] as number) <= 0) break
     active.push(search.draw(seed, pick))
-    best = optimised(search.formula, search.plan, guarded(search, active))
+    best = optimised(search.formula, search.plan, withGuards(search, active))
     evaluations += best.evaluations
   }
   const fresh = (at: Optimum): Held => {
-    const held = looked(search, at, draws, seed + 1).filter((x) => x <= 0).length
+    const held = shortfallsAt(search, at, draws, seed + 1).filter((x) => x <= 0).length
     evaluations += draws
     return { held, draws, least: leastShare(held, draws, terms.confidence) }
   }
@@ -146,7 +146,7 @@ function searched(search: Search, nominal: Optimum, terms: Terms, remarks: reado
 }
 
 /** How far the constraints fall short at an optimum in each of many draws. */
-function looked({ formula, limits, varied, draw }: Search, { best }: Optimum, draws: number, seed: number): number[] {
+function shortfallsAt({ formula, limits, varied, draw }: Search, { best }: Optimum, draws: number, seed: number): number[] {
   const issues: Issue[] = []
   const run = underScenario(formula, varied)
   const x = recordReader(formula.def.inputs, true)(best.argument, '', issues) as Record<string, unknown>
@@ -155,7 +155,7 @@ function looked({ formula, limits, varied, draw }: Search, { best }: Optimum, dr
 }
 
 /** The constrained outputs at their worst over the point itself and some scenarios. */
-function guarded({ formula, limits, varied }: Search, active: readonly Scenario[]) {
+function withGuards({ formula, limits, varied }: Search, active: readonly Scenario[]) {
   const run = underScenario(formula, varied)
   return (x: Record<string, unknown>, results: unknown) => worstOf(limits, [results, ...active.map((scenario) => run(x, scenario))])
 }

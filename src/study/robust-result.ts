@@ -12,7 +12,7 @@ export interface Held {
 }
 
 /** Everything that a `RobustOptimum` holds. */
-interface Found {
+interface RobustOptimumData {
   /** Whether the draws show the stated share. */
   readonly state: 'held' | 'notShown' | 'infeasible'
   /** The optimum at typical values. */
@@ -38,7 +38,7 @@ interface Found {
 /** An optimum whose constraints hold in a stated share of all cases, next to the one at typical values. */
 export class RobustOptimum extends Printable {
   /** `held`: the draws show the stated share. `notShown`: they do not, for want of draws or rounds. `infeasible`: no point keeps the constraints. */
-  readonly state: Found['state']
+  readonly state: RobustOptimumData['state']
   /** The optimum at typical values, and how often its constraints hold. */
   readonly nominal: Optimum
   readonly atNominal: Held
@@ -52,7 +52,7 @@ export class RobustOptimum extends Printable {
   readonly evaluations: number
   readonly remarks: readonly string[]
 
-  constructor(found: Found) {
+  constructor(found: RobustOptimumData) {
     super()
     this.state = found.state
     this.nominal = found.nominal

@@ -2,7 +2,7 @@ import { type Formula, type Inputs, type Output, onlyKeys } from '../formula/ind
 import { InputError, type Issue, issue } from '../units/index.js'
 import { type Block, decoded, digest, encoded, fits, putInto } from './block-file.js'
 import { planRecord, untyped } from './path.js'
-import { type Runner, refuseRows, runnerOf, type SweepPlan } from './sweep.js'
+import { type Runner, rejectRowCount, runnerOf, type SweepPlan } from './sweep.js'
 import { openSweepFile } from './sweep-file.js'
 import { Table } from './table.js'
 import { type WorkerPlan, workers } from './workers.js'
@@ -100,7 +100,7 @@ export async function runSweep(job: SweepJob, options: RunOptions = {}): Promise
   const { blockRows = 1000, onProgress, signal, file } = planRecord(`sweep of ${job.id}`, options, RUN)
   const [k, n] = checked(job, options)
   const total = partRows(job.rows, blockRows, k, n)
-  refuseRows(job.runner, total, `sweep of ${job.id}`)
+  rejectRowCount(job.runner, total, `sweep of ${job.id}`)
   const blocks = blocksOf(job.rows, blockRows, k, n)
   const rowsOf = (block: number) => Math.min(blockRows, job.rows - block * blockRows)
   const columns = job.runner.columns(total)

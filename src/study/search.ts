@@ -4,7 +4,7 @@ import { searchOptions } from './option-search.js'
 import { bestOf, type Candidate, type Problem } from './search-problem.js'
 
 /** Result of one or several searches. */
-export interface Searched {
+export interface SearchResult {
   readonly population: Candidate[]
   readonly used: number
   /** Independent searches that settled, and how many of them settled on the best. */
@@ -25,7 +25,7 @@ const KEPT_BACK = 0.2
  * Independent searches until three settle on the same best or the evaluations are used up: a single population may converge on the wrong
  * option. Each ends with a local descent. With several goals one search uses all evaluations.
  */
-export function search(problem: Problem, evolution: Evolution): Searched {
+export function search(problem: Problem, evolution: Evolution): SearchResult {
   const { evaluations, population, progress } = evolution
   if (problem.goals > 1) {
     const { first, ...found } = evolve(problem, evolution)

@@ -1,7 +1,7 @@
 import { NoResultError } from '../formula/index.js'
 import { type Kind, Quantity } from '../units/index.js'
 import type { SearchRange, Wanted } from './solve-range.js'
-import type { Scanned } from './solve-scan.js'
+import type { ScanResult } from './solve-scan.js'
 
 /** Result of `solveFor`. */
 export interface Solution<K extends Kind> {
@@ -18,7 +18,7 @@ export interface Solution<K extends Kind> {
 }
 
 /** Everything that a solution is made from. */
-interface Search<K extends Kind> extends Scanned {
+interface Search<K extends Kind> extends ScanResult {
   readonly id: string
   readonly path: string
   readonly kind: K

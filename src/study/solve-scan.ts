@@ -2,7 +2,7 @@ import { type Crossings, findRoots } from '../numeric/index.js'
 import { type SearchRange, SMALLEST } from './solve-range.js'
 
 /** What the scans of a range found together, and how they went. */
-export interface Scanned extends Crossings {
+export interface ScanResult extends Crossings {
   /** Equal steps; 0 where the range was not scanned that way. */
   readonly steps: number
   /** Steps of equal ratio. */
@@ -10,7 +10,7 @@ export interface Scanned extends Crossings {
 }
 
 /** Scans by equal parts between two ends, by equal ratios over magnitudes. */
-export function scan(miss: (x: number) => number, range: SearchRange, samples: number, noise: number): Scanned {
+export function scan(miss: (x: number) => number, range: SearchRange, samples: number, noise: number): ScanResult {
   const { lowest, highest, bounded } = range
   const all: Crossings[] = []
   let steps = 0

@@ -2,7 +2,7 @@ import { normalQuantile, type RandomStream, randomStream } from '../numeric/inde
 import type { LimitState } from './limit-state.js'
 
 /** A level that a run has passed: what its samples stayed below, and how far their moves reached in the end. */
-interface Passed {
+interface PassedLevel {
   readonly threshold: number
   readonly reach: number
 }
@@ -14,7 +14,7 @@ export interface SubsetRun {
   /** Levels passed. */
   readonly levels: number
   /** The same one by one, for `repeatedRun`. */
-  readonly passed: readonly Passed[]
+  readonly passed: readonly PassedLevel[]
   /** Whether failure was reached. */
   readonly reached: boolean
   /** The failed sample nearest to the middle of all scores. */
@@ -59,7 +59,7 @@ export function subsetRun(state: Sampled, samples: number, seed: number, stream:
   const random = randomStream(seed, stream)
   const kept = keptOf(samples)
   let level = drawn(state, samples, random)
-  const passed: Passed[] = []
+  const passed: PassedLevel[] = []
   let reach = 0.6
   let before = 1
   for (let levels = 0; ; levels++) {
@@ -96,7 +96,7 @@ export function subsetRun(state: Sampled, samples: number, seed: number, stream:
  * Source: P. Del Moral, A. Doucet, A. Jasra, *J. R. Stat. Soc. B* 68 (2006) 411 (normalising constants of samplers with fixed levels); M. Amrein, H. R. Künsch, *ACM Trans. Model. Comput. Simul.*
  * 21 (2011) 13 (fixed effort splitting).
  */
-export function repeatedRun(state: Sampled, passed: readonly Passed[], samples: number, seed: number, stream: number): SubsetRun {
+export function repeatedRun(state: Sampled, passed: readonly PassedLevel[], samples: number, seed: number, stream: number): SubsetRun {
   const random = randomStream(seed, stream)
   let level = drawn(state, samples, random)
   let probability = 1

@@ -15,7 +15,7 @@ interface Axis {
 }
 
 /** Everything that a `Surrogate` holds. */
-interface Found {
+interface SurrogateData {
   /** Id of the formula. */
   readonly formula: string
   /** Name of the result. */
@@ -68,9 +68,9 @@ export class Surrogate extends Printable {
   readonly rootMeanSquare: Quantity<Kind>
   /** Largest error of the runs held out. */
   readonly largest: Quantity<Kind>
-  readonly #found: Found
+  readonly #found: SurrogateData
 
-  constructor(found: Found) {
+  constructor(found: SurrogateData) {
     super()
     const spread = spreadKind(found.kind)
     this.#found = found

@@ -28,7 +28,7 @@ export interface SweepFile {
   close(): Promise<void>
 }
 
-function refuseFile(file: string, accepts: string): never {
+function rejectFile(file: string, accepts: string): never {
   refuse('runSweep', 'file', file, accepts)
 }
 
@@ -55,10 +55,10 @@ export async function openSweepFile(file: string, header: FileHeader): Promise<S
 
 async function opened(file: string): Promise<FileHandle> {
   const { open } = await node('node:fs/promises')
-  const handle = await open(file, 'a+').catch((error) => refuseFile(file, `must be a file that can be written (${error.message})`))
+  const handle = await open(file, 'a+').catch((error) => rejectFile(file, `must be a file that can be written (${error.message})`))
   if ((await handle.stat()).isFile()) return handle
   await handle.close()
-  return refuseFile(file, 'must be an ordinary file')
+  return rejectFile(file, 'must be an ordinary file')
 }
 
 /** Reads what the file holds and cuts off an unfinished tail; begins an empty file. */
@@ -71,7 +71,7 @@ async function prepared(file: string, handle: FileHandle, header: FileHeader): P
     const start = Buffer.alloc(Math.min(size, line.length))
     await handle.read(start, 0, start.length, 0)
     if (size >= line.length || !line.subarray(0, size).equals(start))
-      refuseFile(file, 'must be new, or a file that an earlier run of this sweep wrote')
+      rejectFile(file, 'must be new, or a file that an earlier run of this sweep wrote')
     await handle.truncate(0)
     await written(file, handle, header)
     return content
@@ -80,7 +80,7 @@ async function prepared(file: string, handle: FileHandle, header: FileHeader): P
     (name) => String(content.header?.[name]) !== String(header[name]),
   )
   if (differs.length > 0)
-    refuseFile(file, `holds another sweep (${differs.join(', ')} differ): choose a new file, or run the plan it was made with`)
+    rejectFile(file, `holds another sweep (${differs.join(', ')} differ): choose a new file, or run the plan it was made with`)
   if (size > content.goodBytes) await handle.truncate(content.goodBytes)
   return content
 }
@@ -115,12 +115,12 @@ async function locked(file: string): Promise<() => Promise<void>> {
       await writeFile(lock, JSON.stringify(own), { flag: 'wx' })
       return () => unlink(lock).catch(() => undefined)
     } catch (error) {
-      if (codeOf(error) !== 'EEXIST') return refuseFile(file, `must be a file that can be written (${(error as Error).message})`)
+      if (codeOf(error) !== 'EEXIST') return rejectFile(file, `must be a file that can be written (${(error as Error).message})`)
     }
     const text = await readFile(lock, 'utf8').catch(() => '')
     const holder = holderOf(text)
     if (attempt >= 3 || holder === undefined || holder.host !== own.host || isAlive(holder.pid))
-      refuseFile(
+      rejectFile(
         file,
         `is in use by ${holder === undefined ? 'another run' : `process ${holder.pid} on ${holder.host}`}: wait for it, or delete ${show(lock)} if that run has ended`,
       )

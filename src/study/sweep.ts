@@ -57,7 +57,7 @@ export function sweep<I extends Inputs, O extends Output>(
   plan: NoInfer<SweepPlan<I>>,
 ): Table {
   const runner = runnerOf(untyped(formula), plan as SweepPlan<Inputs>)
-  refuseRows(runner, runner.plan.rows, 'sweep')
+  rejectRowCount(runner, runner.plan.rows, 'sweep')
   const columns = runner.columns(runner.plan.rows)
   runner.run(0, runner.plan.rows, columns)
   return new Table(runner.id, columns, runner.plan.rows)
@@ -68,7 +68,7 @@ const MAX_ROWS = 1e8
 const MAX_ROWS_WITH_WORDS = 1e7
 
 /** Throws an `InputError` where a table would not fit into memory: a process that runs out of memory ends without an error to catch. */
-export function refuseRows({ plan, words }: Runner, rows: number, where: string): void {
+export function rejectRowCount({ plan, words }: Runner, rows: number, where: string): void {
   const max = words ? MAX_ROWS_WITH_WORDS : MAX_ROWS
   if (rows <= max) return
   const sampled = plan.design !== 'grid' && plan.design !== 'list'

@@ -42,7 +42,7 @@ export function replicate(varied: readonly Varied[], model: Model, samples: numb
     yMixed.push(mixed)
   }
   const n = yA.length
-  refuseFew(n, samples, model.id)
+  rejectFewRuns(n, samples, model.id)
   const mean = (yA.reduce((sum, y) => sum + y, 0) + yB.reduce((sum, y) => sum + y, 0)) / (2 * n)
   let variance = 0
   for (let s = 0; s < n; s++) variance += ((yA[s] as number) - mean) ** 2 + ((yB[s] as number) - mean) ** 2
@@ -60,7 +60,7 @@ export function replicate(varied: readonly Varied[], model: Model, samples: numb
   return { mean, variance, first, total, gaps: samples - n }
 }
 
-function refuseFew(good: number, samples: number, id: string): void {
+function rejectFewRuns(good: number, samples: number, id: string): void {
   if (good < samples / 2)
     throw new NoResultError(`${id}: no finite answer exists for most points; the distributions reach where the formula does not hold`)
 }
@@ -114,7 +114,7 @@ export function correlatedReplicate(
     if (![base, ...kept, ...anew].some(Number.isNaN)) rows.push({ base, kept, anew })
   }
   const n = rows.length
-  refuseFew(n, samples, model.id)
+  rejectFewRuns(n, samples, model.id)
   const mean = rows.reduce((sum, { base }) => sum + base / n, 0)
   const variance = rows.reduce((sum, { base }) => sum + (base - mean) ** 2 / n, 0)
   const average = (of: (row: (typeof rows)[number]) => number) =>

@@ -1,7 +1,7 @@
 import { onlyKeys, type Property, requireKeys } from '../formula/index.js'
 import { type In, InputError, type Issue, type Note, Quantity, refuse } from '../units/index.js'
 import { type CycleNumbers, extremesOfPass, type PhaseNumbers, passOnce, settle, shiftsOfPass } from './duty-cycle.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import type { Network } from './network.js'
 import { siOf } from './network-losses.js'
 import { notesAt, type Spread } from './network-numbers.js'
@@ -46,7 +46,7 @@ export function readPhases(phases: readonly Phase[]): PhaseNumbers[] {
   const issues: Issue[] = []
   if (!Array.isArray(phases)) refuse('thermal.duty', 'phases', phases, 'must be a list of networks with their durations')
   phases.forEach((phase: Phase | null | undefined, i) => {
-    mustBeMade('thermal.duty', `phases[${i}].network`, phase?.network, 'network')
+    requireMadeBy('thermal.duty', `phases[${i}].network`, phase?.network, 'network')
     onlyKeys(`phases[${i}]`, phase, ['network', 'duration'], issues)
   })
   if (phases.length === 0) issues.push({ path: 'phases', given: 'an empty list', accepts: 'needs at least one phase' })
@@ -76,7 +76,7 @@ function sameCauses(phases: readonly PhaseNumbers[]): PhaseNumbers[] {
   })
 }
 
-function dressed(phases: readonly PhaseNumbers[], pass: CycleNumbers, state: 'settled' | 'finished'): DutyResult {
+function withUnits(phases: readonly PhaseNumbers[], pass: CycleNumbers, state: 'settled' | 'finished'): DutyResult {
   const { names } = phases[0]!.n
   const period = phases.reduce((sum, { duration }) => sum + duration, 0)
   const { highest, highestAt, lowest, integral } = extremesOfPass(pass)
@@ -126,7 +126,7 @@ function readStart(phases: readonly PhaseNumbers[], initial: Start | undefined):
 /** One pass through phases from given temperatures: a march, then a rest. Without `initial` it starts from the warmest fixed temperature. */
 export function simulateOnce(phases: readonly Phase[], initial?: Start): DutyResult {
   const numbers = readPhases(phases)
-  return dressed(numbers, passOnce(numbers, readStart(numbers, initial)), 'finished')
+  return withUnits(numbers, passOnce(numbers, readStart(numbers, initial)), 'finished')
 }
 
 /**
@@ -136,7 +136,7 @@ export function simulateOnce(phases: readonly Phase[], initial?: Start): DutyRes
  */
 export function periodicSteadyState(phases: readonly Phase[]): DutyResult {
   const numbers = readPhases(phases)
-  return dressed(numbers, settle(numbers), 'settled')
+  return withUnits(numbers, settle(numbers), 'settled')
 }
 
 /** A rest that is followed until the peak has passed is doubled at most this often. */
@@ -169,7 +169,7 @@ export function shortTimeDuty(duty: {
       pass = passOnce(numbers, start)
     }
   }
-  return dressed(numbers, pass, 'finished')
+  return withUnits(numbers, pass, 'finished')
 }
 
 /** Cooling slower than this over the last part of a rest is none, kelvin. */

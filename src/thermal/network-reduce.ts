@@ -1,6 +1,6 @@
 import { EigenvalueDecomposition, inverse, Matrix } from 'ml-matrix'
 import { InputError, type Issue, Quantity, refuse } from '../units/index.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import { type Network, networkOf } from './network.js'
 import { unknownNode } from './network-losses.js'
 import { lossAt, type NetworkNumbers, type Spread, slopes } from './network-numbers.js'
@@ -21,7 +21,7 @@ function linearAt(n: NetworkNumbers, at: Start | undefined, issues: Issue[]): Fl
  * Time constants of a network, longest first, linearised at its steady state or at given temperatures. A negative one grows: where losses outgrow the paths.
  */
 export function timeConstants(network: Network, at?: Start): Quantity<'time'>[] {
-  mustBeMade('thermal.timeConstants', 'network', network, 'network')
+  requireMadeBy('thermal.timeConstants', 'network', network, 'network')
   const n = network.si.numbers
   const issues: Issue[] = []
   withoutCapacity(n, issues)
@@ -85,7 +85,7 @@ const PART = 1e-3
  * Losses of the nodes left out are shared among those kept as their heat would flow. Links and losses of the result are constant; scatter is carried over, cause by cause.
  */
 export function reduceNetwork(network: Network, keep: readonly string[], at?: Start): Network {
-  mustBeMade('thermal.reduceNetwork', 'network', network, 'network')
+  requireMadeBy('thermal.reduceNetwork', 'network', network, 'network')
   if (!Array.isArray(keep)) refuse('thermal.reduceNetwork', 'keep', keep, 'must be a list of names of nodes')
   const n = network.si.numbers
   const issues: Issue[] = []

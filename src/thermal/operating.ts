@@ -3,7 +3,7 @@ import { type In, Quantity, quantity } from '../units/index.js'
 import { checkLimits, type LimitVerdict, type PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
 import type { MotorLoad } from './mount-loads.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import type { SteadyTemperatures } from './network.js'
 import { halfWidth, steadyShifts } from './network-spread.js'
 import { hottestPhaseOf, largestTorque, readLimits, type TorqueLimit, torqueLimit, worstOf } from './torque-limits.js'
@@ -66,7 +66,7 @@ export interface MountVerdict extends LimitVerdict, Pick<SteadyTemperatures, 'st
 
 /** Judges a mount at a steady load. In a runaway every part with a limit fails and there are no temperatures. */
 export function assessMount(mount: MotorMount, load: MotorLoad, limits: readonly PartLimit[]): MountVerdict {
-  mustBeMade('thermal.assessMount', 'mount', mount, 'motorMount')
+  requireMadeBy('thermal.assessMount', 'mount', mount, 'motorMount')
   const network = mount.network(load)
   const { state, temperatures, notes } = network.steady()
   const air = new Quantity(mount.si.surroundings.air, 'temperature')

@@ -3,7 +3,7 @@ import { type In, Quantity, quantity, refuse } from '../units/index.js'
 import { intermittentDuty } from './intermittent-duty.js'
 import type { PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import { continuousTorque } from './operating.js'
 import { intermittentTorque } from './operating-duty.js'
 
@@ -60,7 +60,7 @@ export function compareMountRemedies(
   if (!Array.isArray(remedies)) refuse(where, 'remedies', remedies, 'must be a list of remedies, as standardRemedies returns it')
   remedies.forEach((remedy, i) => {
     requireKeys(where, `remedies[${i}]`, remedy, REMEDY)
-    mustBeMade(where, `remedies[${i}].mount`, remedy.mount, 'motorMount')
+    requireMadeBy(where, `remedies[${i}].mount`, remedy.mount, 'motorMount')
   })
   const present = continuousTorque(mount, limits).torque.si
   return [{ name: 'as it is', mount }, ...remedies].map((remedy: Remedy): RemedyRow => {

@@ -4,7 +4,7 @@ import { checkPartLimits, type PartLimit } from './limits.js'
 import { type Motor, motor } from './motor.js'
 import type { MotorMount } from './mount.js'
 import type { MountSpecification } from './mount-specification.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import type { Remedy } from './remedies.js'
 import { type ThermalMaterial, thermalMaterials } from './tables.js'
 
@@ -54,7 +54,7 @@ export interface BetterPolymer {
  */
 export function standardRemedies(mount: MotorMount, better?: BetterPolymer): Remedy[] {
   const where = 'thermal.standardRemedies'
-  mustBeMade(where, 'mount', mount, 'motorMount')
+  requireMadeBy(where, 'mount', mount, 'motorMount')
   if (better !== undefined) {
     requireKeys(where, 'better', better, ['limits', 'part', 'by'])
     checkPartLimits(where, better.limits, undefined)

@@ -1,7 +1,7 @@
 import type { Property } from '../formula/index.js'
 import type { In } from '../units/index.js'
 import { InputError, type Issue } from '../units/index.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import type { Network } from './network.js'
 import { notesAt } from './network-numbers.js'
 import { readInitial, readWatch, type Start, withFixed, withoutCapacity } from './network-transient.js'
@@ -23,7 +23,7 @@ export interface TimeToLimit {
  * never be reached.
  */
 export function timeToLimit(network: Network, limits: Readonly<Record<string, In<'temperature'>>>, initial?: Start): TimeToLimit {
-  mustBeMade('thermal.timeToLimit', 'network', network, 'network')
+  requireMadeBy('thermal.timeToLimit', 'network', network, 'network')
   const n = network.si.numbers
   const issues: Issue[] = []
   withoutCapacity(n, issues)

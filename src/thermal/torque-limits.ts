@@ -3,7 +3,7 @@ import { bracketRoot } from '../numeric/index.js'
 import { type In, InputError, type Note, quantity } from '../units/index.js'
 import { checkPartLimits, type PartLimit } from './limits.js'
 import type { MotorMount } from './mount.js'
-import { mustBeMade } from './must-be-made.js'
+import { requireMadeBy } from './must-be-made.js'
 import { uncertain } from './uncertain.js'
 
 /** The largest torque that keeps every part within its limit, and the part that sets it. */
@@ -44,7 +44,7 @@ export function hottestPhaseOf(nodes: readonly string[], speed: number): LimitNu
 
 /** Limits as numbers; parts without a temperature are left out, but not all of them. */
 export function readLimits(where: string, mount: MotorMount, limits: readonly PartLimit[], speed: number): LimitNumbers[] {
-  mustBeMade(where, 'mount', mount, 'motorMount')
+  requireMadeBy(where, 'mount', mount, 'motorMount')
   const { nodes } = mount.si.network(0, 0)
   checkPartLimits(where, limits, [...nodes, HOTTEST_PHASE])
   const known = limits.flatMap(({ part, node, limit }) => {

@@ -49,7 +49,7 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
     const found = row && unitOf(row, unit)
     if (found !== undefined) return (this.si - found.zero) / found.size
     const accepts = row === undefined ? 'a derived quantity has no units; name its kind with `as`' : unitsAccepted(row.kind, String(unit))
-    throw refused('in', 'unit', show(unit), accepts)
+    throw unitError('in', 'unit', show(unit), accepts)
   }
 
   /** The sum with a quantity of the same kind; a difference is added to a temperature. */
@@ -87,16 +87,17 @@ export class Quantity<K extends Kind | 'derived' = Kind | 'derived'> {
 
   /** The square root, a derived quantity. */
   sqrt(): Quantity<'derived'> {
-    if (!hasSquareRoot(this.dim)) throw refused('sqrt', 'this', `in ${dimensionsText(this.dim)}`, 'its dimensions must have a square root')
+    if (!hasSquareRoot(this.dim))
+      throw unitError('sqrt', 'this', `in ${dimensionsText(this.dim)}`, 'its dimensions must have a square root')
     return new Quantity(Math.sqrt(this.si), 'derived', this.dim / 2, this.notes)
   }
 
   /** The same value under another kind of equal dimensions. Throws an `InputError` when the dimensions differ. */
   as<J extends Kind>(kind: J): Quantity<J> {
     const row = kindRow(kind)
-    if (row === undefined) throw refused('as', 'kind', show(kind), kindAccepted(kind))
+    if (row === undefined) throw unitError('as', 'kind', show(kind), kindAccepted(kind))
     if (row.dim !== this.dim)
-      throw refused('as', 'this', `in ${dimensionsText(this.dim)}`, `only a quantity in ${dimensionsText(row.dim)} can be a ${kind}`)
+      throw unitError('as', 'this', `in ${dimensionsText(this.dim)}`, `only a quantity in ${dimensionsText(row.dim)} can be a ${kind}`)
     return new Quantity(this.si, kind, row.dim, this.notes)
   }
 
@@ -149,7 +150,7 @@ const OPERATORS =
 /** The SI number of a quantity that may be compared with another: both of one kind and numbers. */
 function comparable(method: string, one: Quantity, other: Quantity): number {
   if (other?.kind !== one.kind || other.dim !== one.dim) throw unlike(method, other, one.kind)
-  for (const each of [one, other]) if (Number.isNaN(each.si)) throw refused(method, 'a quantity', 'NaN', 'must be a number')
+  for (const each of [one, other]) if (Number.isNaN(each.si)) throw unitError(method, 'a quantity', 'NaN', 'must be a number')
   return other.si
 }
 
@@ -167,14 +168,14 @@ export const largest = <K extends Kind | 'derived'>(first: Quantity<K>, ...other
 export const smallest = <K extends Kind | 'derived'>(first: Quantity<K>, ...others: readonly Quantity<NoInfer<K>>[]): Quantity<K> =>
   others.reduce((best: Quantity<K>, other) => (ascending(best, other) > 0 ? other : best), first)
 
-const refused = (method: string, path: string, given: string, accepts: string) =>
+const unitError = (method: string, path: string, given: string, accepts: string) =>
   new InputError(`Quantity.${method}`, [{ path, given, accepts }])
 
-const unlike = (method: string, other: { kind: string }, wanted: string) => refused(method, 'other', show(other), `must be a ${wanted}`)
+const unlike = (method: string, other: { kind: string }, wanted: string) => unitError(method, 'other', show(other), `must be a ${wanted}`)
 
 function scaled<K extends Kind | 'derived'>(method: string, from: Quantity<K>, si: number): Quantity<K> {
   if (isAbsolute(from.kind))
-    throw refused(method, 'this', show(from), 'an absolute temperature has no multiples; take a temperature difference')
+    throw unitError(method, 'this', show(from), 'an absolute temperature has no multiples; take a temperature difference')
   return new Quantity(si, from.kind, from.dim, from.notes)
 }
 

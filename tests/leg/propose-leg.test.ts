@@ -19,7 +19,7 @@ import { nearestLeg } from '../../src/leg/proposal/nearest.js'
 import { reasonsOf } from '../../src/leg/proposal/reasons.js'
 import { movedBy, room, SIZES } from '../../src/leg/proposal/sizes.js'
 import { startOf } from '../../src/leg/proposal/start.js'
-import { Work } from '../../src/leg/proposal/work.js'
+import { WorkPieces } from '../../src/leg/proposal/work.js'
 import { scenarios } from '../../src/study/index.js'
 import { Quantity } from '../../src/units/index.js'
 
@@ -128,7 +128,8 @@ describe('legs for a wish', () => {
     const [name] = Object.keys(pieces)
     const judge = new Judge(found.wish, found.proposals[0]!.stock)
     const fresh = judge.judge(startOf(judge.wish, judge.stock))
-    const done = (of: string) => new Work(of, options.evaluations, { resume: kept.at(-1)! }).do(name!, judge, 10, () => fresh) === fresh
+    const done = (of: string) =>
+      new WorkPieces(of, options.evaluations, { resume: kept.at(-1)! }).do(name!, judge, 10, () => fresh) === fresh
     expect(wish).toContain('"Cellar inspector"')
     expect(done(wish)).toBe(false)
     expect(done(wish.replace('5', '4'))).toBe(true)
@@ -141,7 +142,7 @@ describe('legs for a wish', () => {
     const fresh = judge.judge(startOf(judge.wish, judge.stock))
     const told: string[] = []
     const done = (resume: Kept, evaluations = options.evaluations) =>
-      new Work(last.wish, evaluations, { resume, onProgress: (text) => told.push(text) }).do(name, judge, 10, () => fresh) === fresh
+      new WorkPieces(last.wish, evaluations, { resume, onProgress: (text) => told.push(text) }).do(name, judge, 10, () => fresh) === fresh
     expect(done(last)).toBe(false)
     expect(told).toEqual([])
     expect(done({ ...last, version: '0.0.9' })).toBe(true)
@@ -205,7 +206,7 @@ describe('legs for a wish', () => {
     const judge = new Judge(describeWish(easy.replace('legShare: 1', `legShare: ${0.9 * needed}`)), stock)
     const judged = judge.judge(sizes)
     expect(judged.short.map(([check]) => check)).toEqual(['robot.legShare'])
-    const { ways, message } = nearestLeg({ stock, judge, judged }, 1, new Work('', 40, {}))
+    const { ways, message } = nearestLeg({ stock, judge, judged }, 1, new WorkPieces('', 40, {}))
     expect(ways[0]!.map(({ path }) => path)).toEqual(['robot.legShare'])
     const met = ways[0]![0]!.met as Quantity
     expect(met.si).toBeGreaterThanOrEqual(needed * (1 - 1e-9))
@@ -218,7 +219,7 @@ describe('legs for a wish', () => {
     // A robot that its own legs outweigh by a third.
     const wish = describeWish(easy.replace('mass: 5 kg, legShare: 1', `mass: ${(found.wish.robot.legs * goals.mass) / 1.3} kg`))
     const judge = new Judge(wish, stock)
-    const { ways, message } = nearestLeg({ stock, judge, judged: judge.judge(sizes) }, 1, new Work('', 40, {}))
+    const { ways, message } = nearestLeg({ stock, judge, judged: judge.judge(sizes) }, 1, new WorkPieces('', 40, {}))
     for (const { path, met } of ways.flat()) if (path === 'robot.legShare') expect((met as Quantity).si).toBeLessThanOrEqual(0.85)
     expect(message).toMatch(/Its legs are 1\.3 of the mass of the robot; with more than 0\.85 no room is left for body, battery and load/)
     expect(message).toContain('robot.legShare alone cannot be eased enough')
@@ -261,7 +262,7 @@ describe('a wish that no leg meets', () => {
   test('without legs for the nearest wish says so', () => {
     const judge = new Judge(describeWish(short), { motor: 'can 54', cord: 'thin aramid', frame: 'PETG', drum: 'PETG' })
     const judged = judge.judge({ ...startOf(judge.wish, judge.stock), hipPretension: 20 })
-    expect(nearestLeg({ judge, judged, stock: judge.stock }, 1, new Work('', 0, {})).message).toContain(
+    expect(nearestLeg({ judge, judged, stock: judge.stock }, 1, new WorkPieces('', 0, {})).message).toContain(
       'No way out has been found so far. The search ended at its cap of 0 evaluations',
     )
   })

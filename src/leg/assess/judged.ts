@@ -3,7 +3,7 @@ import { type Cell, KNOWN } from '../run/index.js'
 import { type Comparison, reserveIn } from './compare.js'
 
 /** The reserve that was found last for a comparison, and for which values of its sides. */
-export class Judged {
+export class CachedReserve {
   readonly demand: Cell
   readonly capacity: Cell
   readonly unless: Cell | undefined
@@ -37,17 +37,17 @@ export function differing(comparisons: readonly Comparison[]): Comparison[] {
 }
 
 /** The least reserve of some comparisons; absent where none applies. */
-export function leastOf(calculation: LegCalculation, group: readonly Judged[]): number | undefined {
+export function leastOf(calculation: LegCalculation, group: readonly CachedReserve[]): number | undefined {
   let min: number | undefined
   for (const judged of group) {
-    const found = judge(calculation, judged)
+    const found = cachedReserve(calculation, judged)
     if (found !== undefined && (min === undefined || found < min)) min = found
   }
   return min
 }
 
 /** The reserve of a comparison, found again only where one of its sides has changed. The calculation holds no change that has not spread. */
-export function judge(calculation: LegCalculation, judged: Judged): number | undefined {
+export function cachedReserve(calculation: LegCalculation, judged: CachedReserve): number | undefined {
   const { demand, capacity, unless } = judged
   if (
     demand.state === KNOWN &&

@@ -7,7 +7,7 @@ import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
 import { type Comparison, comparisonsOf } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
-import { differing, Judged, judge, leastOf } from './judged.js'
+import { CachedReserve, cachedReserve, differing, leastOf } from './judged.js'
 
 /** The governing check of a leg: the fast form of `assess` that explains nothing. */
 export interface QuickVerdict {
@@ -23,8 +23,8 @@ export interface QuickVerdict {
 export class QuickLeg {
   readonly #cases: readonly CaseId[]
   #calculation: LegCalculation | undefined
-  #judged: readonly Judged[] = []
-  readonly #byKey = new Map<string, Judged[]>()
+  #judged: readonly CachedReserve[] = []
+  readonly #byKey = new Map<string, CachedReserve[]>()
   #x: LegNumbers | undefined
 
   constructor(cases: readonly CaseId[] = ALL_CASE_IDS) {
@@ -43,7 +43,7 @@ export class QuickLeg {
 
   #anew(x: LegNumbers): void {
     this.#calculation = calculationOf(x)
-    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((comparison) => new Judged(comparison))
+    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((comparison) => new CachedReserve(comparison))
     this.#byKey.clear()
     for (const judged of this.#judged) {
       const key = keyOf(judged.comparison)
@@ -61,7 +61,7 @@ export class QuickLeg {
     let margin = Number.POSITIVE_INFINITY
     let reserve = Number.POSITIVE_INFINITY
     for (const judged of this.#judged) {
-      const found = judge(calculation, judged)
+      const found = cachedReserve(calculation, judged)
       if (found === undefined) continue
       const over = found / requiredOf(judged.comparison, general)
       if (over >= margin) continue
@@ -82,7 +82,7 @@ export class QuickLeg {
   /** Part, joint and required reserve of a check of a leg, by `id joint`. */
   about(x: LegNumbers, key: string): { readonly part: string; readonly joint?: DrivenJoint; readonly required: number } {
     this.load(x)
-    const { comparison } = this.#byKey.get(key)![0] as Judged
+    const { comparison } = this.#byKey.get(key)![0] as CachedReserve
     const { check, joint } = comparison
     const required = requiredOf(comparison, x.usage.requiredReserve)
     return { part: check.part, ...(check.scope === 'joint' ? { joint: joint as DrivenJoint } : {}), required }
@@ -115,7 +115,7 @@ export class QuickLeg {
     const group = this.#byKey.get(key) ?? []
     let found: true | undefined
     for (const [i, judged] of group.entries()) {
-      const reserve = judge(calculation, judged)
+      const reserve = cachedReserve(calculation, judged)
       if (reserve === undefined) continue
       found = true
       if (reserve >= required) continue

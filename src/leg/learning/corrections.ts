@@ -11,7 +11,7 @@ import { type CouponOf, couponsOf } from './coupon-logs.js'
 import { couponLog } from './coupons.js'
 import { type EstimateOptions, estimate, type NamedLog } from './estimate.js'
 import { type ComparedLog, compareFoot } from './foot.js'
-import type { Found } from './found.js'
+import type { FieldEstimate } from './found.js'
 import type { LogRemark } from './logs.js'
 import { isWhole, measuredJoints } from './measured-joints.js'
 import { MEASUREMENTS, type MeasurementId } from './measurements.js'
@@ -58,7 +58,7 @@ export interface Corrections {
   readonly moved: readonly MovedField[]
   readonly compared: readonly ComparedLog[]
   readonly remarks: readonly LogRemark[]
-  readonly found: readonly Found[]
+  readonly found: readonly FieldEstimate[]
   /** Names of the logs that were given. */
   readonly logs: readonly string[]
 }
@@ -108,7 +108,7 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
 }
 
 /** Puts what was found into the leg. */
-function correct(leg: Leg, found: Found, x: LegNumbers): { field: MovedField; corrected: Leg } {
+function correct(leg: Leg, found: FieldEstimate, x: LegNumbers): { field: MovedField; corrected: Leg } {
   const { path, logs, interval, readings, value, why, shares } = found
   const before = fieldAt(leg, path)
   const kind = before instanceof Quantity ? (before.kind as Kind) : path.endsWith('.spring.rate') ? kindOf(x, path) : undefined
@@ -139,7 +139,11 @@ const MIN_SCATTER = 0.01
 /** Shares of an interval that are worth telling. */
 const MIN_SHARE_TOLD = 0.1
 
-const bandOf = ({ value, spread }: Found): [number, number, number] => [Math.min(spread[0], value), value, Math.max(spread[1], value)]
+const bandOf = ({ value, spread }: FieldEstimate): [number, number, number] => [
+  Math.min(spread[0], value),
+  value,
+  Math.max(spread[1], value),
+]
 
 /** Throws for a name to insist on that is none of the logs: it would silently have no effect. */
 function knownLogs(insist: readonly string[], logs: readonly string[]): void {

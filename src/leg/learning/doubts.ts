@@ -9,7 +9,7 @@ import { COLUMNS, type MeasurementId } from './measurements.js'
 import type { Rows } from './model.js'
 
 /** A log whose rows were looked at: what is left of it, or why none of it is believed. */
-export interface Examined {
+export interface ExaminedLog {
   readonly rows: Rows
   readonly lines: readonly number[]
   /** Rows that count as readings: copies of earlier rows do not. */
@@ -18,7 +18,14 @@ export interface Examined {
 }
 
 /** Looks at the rows of a log: wrong file, columns outside what can be, contradictions between columns, copied rows. */
-export function examined(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, read: ReadLog, remarks: LogRemark[]): Examined {
+export function examineLog(
+  leg: LegModel,
+  log: string,
+  id: MeasurementId,
+  joint: DrivenJoint,
+  read: ReadLog,
+  remarks: LogRemark[],
+): ExaminedLog {
   const file = wrongFile(log, read)
   const ranges = rangesOf(leg, id, joint)
   const cannotBe = implausibleRows(leg, id, joint, ranges, read.rows, read.units)

@@ -1,9 +1,9 @@
 import { significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
-import { examined } from './doubts.js'
+import { examineLog } from './doubts.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
-import { confounded, type Found, foundIn } from './found.js'
+import { confounded, estimatesIn, type FieldEstimate } from './found.js'
 import { accuracyOf } from './instruments.js'
 import { type LogRemark, ofLog, type ReadLog, readLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
@@ -28,7 +28,7 @@ export interface EstimateOptions extends SpikeOptions {
 }
 
 /** A log that was not used, with the fields that it would have determined. */
-export interface Refused {
+export interface RejectedLog {
   readonly log: string
   readonly paths: readonly string[]
   readonly why: string
@@ -38,8 +38,8 @@ export interface Refused {
 
 /** Fields estimated from all logs together. */
 export interface Estimated {
-  readonly found: readonly Found[]
-  readonly refused: readonly Refused[]
+  readonly found: readonly FieldEstimate[]
+  readonly refused: readonly RejectedLog[]
   readonly remarks: readonly LogRemark[]
   /** Readings of logs that correct no field. */
   readonly compared: readonly { readonly log: string; readonly rows: ReadLog['rows']; readonly gain: number }[]
@@ -48,16 +48,16 @@ export interface Estimated {
 
 /** Estimates fields from logs: each log is examined and fitted alone, then those that share a field or an unknown are fitted together. @internal */
 export function estimate(leg: LegModel, logs: readonly NamedLog[], options: EstimateOptions): Estimated {
-  const sorted: Sorted = { remarks: [], refused: [], compared: [], used: [], seen: new Map() }
+  const sorted: SortedLogs = { remarks: [], refused: [], compared: [], used: [], seen: new Map() }
   for (const log of logs) sortOne(leg, log, options, sorted)
   const { remarks, refused, compared, used } = sorted
-  const found: Found[] = []
+  const found: FieldEstimate[] = []
   const fits: Fit[] = []
   for (const group of connected(used)) {
     const parts = group.map(({ part }) => part)
     const fit = group.length === 1 ? group[0]!.fit : fitTogether(parts)
     fits.push(fit)
-    const own = foundIn(fit, parts)
+    const own = estimatesIn(fit, parts)
     found.push(...own.map((log) => withRivals(log, group, remarks)))
     disagreements(own, group, remarks)
     const paths = own.map(({ path }) => path)
@@ -71,9 +71,9 @@ export function estimate(leg: LegModel, logs: readonly NamedLog[], options: Esti
 }
 
 /** Logs by what is done with them, while they are examined one by one. */
-interface Sorted {
+interface SortedLogs {
   readonly remarks: LogRemark[]
-  readonly refused: Refused[]
+  readonly refused: RejectedLog[]
   readonly compared: Estimated['compared'][number][]
   readonly used: Used[]
   /** Names of the logs by their readings. */
@@ -81,7 +81,7 @@ interface Sorted {
 }
 
 /** Examines one log and fits it alone. */
-function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: EstimateOptions, sorted: Sorted): void {
+function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: EstimateOptions, sorted: SortedLogs): void {
   const { remarks, refused, compared, used, seen } = sorted
   const read = readLog(log, text, COLUMNS[id])
   remarks.push(...read.remarks)
@@ -93,7 +93,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
   const modelFor = (at: DrivenJoint) => modelOf(leg, log, id, at, accuracy)
   const model = modelFor(joint)
   const insisted = options.insist?.includes(log) === true
-  const { rows, lines, kept, refusal } = examined(leg, log, id, joint, read, remarks)
+  const { rows, lines, kept, refusal } = examineLog(leg, log, id, joint, read, remarks)
   const same = seen.get(JSON.stringify(rows))
   const doubt = same === undefined ? refusal : ({ what: 'wrong file', message: `its readings are those of the log ${same}` } as const)
   seen.set(JSON.stringify(rows), log)
@@ -134,7 +134,7 @@ const few = (log: string, count: number): LogRemark =>
 
 /** Fields whose results are outside the expected band, but near enough to be used: each is named, with the slips that would explain it. */
 function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanations: () => readonly string[]): LogRemark[] {
-  const beside = foundIn(fit, [part]).flatMap(({ path, value, interval }) => {
+  const beside = estimatesIn(fit, [part]).flatMap(({ path, value, interval }) => {
     const why = interval === undefined ? undefined : unexpected(expectationOf(leg, path), value, interval)
     return why === undefined ? [] : [`${path}: ${why}`]
   })
@@ -146,7 +146,7 @@ function unexpectedIn(leg: LegModel, log: string, { fit, part }: Used, explanati
 
 /** Whether a log leaves a field undetermined, so that its value says nothing. */
 const undecided = ({ fit, part }: Used, path: string): boolean => {
-  const estimate = foundIn(fit, [part]).find((found) => found.path === path)
+  const estimate = estimatesIn(fit, [part]).find((found) => found.path === path)
   return estimate?.interval === undefined && !fit.solution.atLimit.includes(fit.parameters.findIndex(({ id }) => id === path))
 }
 

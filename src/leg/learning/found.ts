@@ -6,7 +6,7 @@ import { fromCoordinate, type Parameter } from './model.js'
 const MAX_RELATIVE_WIDTH = 0.75
 
 /** Estimate of one field from the logs. */
-export interface Found {
+export interface FieldEstimate {
   readonly path: string
   readonly logs: readonly string[]
   readonly value: number
@@ -30,12 +30,12 @@ export interface Share {
 }
 
 /** Fields that some logs tell together. */
-export function foundIn(fit: Fit, parts: readonly Part[]): Found[] {
+export function estimatesIn(fit: Fit, parts: readonly Part[]): FieldEstimate[] {
   const paths = [...new Set(parts.flatMap(({ model }) => model.learns))]
-  return paths.map((path) => foundOne(fit, parts, path))
+  return paths.map((path) => estimateOne(fit, parts, path))
 }
 
-function foundOne(fit: Fit, parts: readonly Part[], path: string): Found {
+function estimateOne(fit: Fit, parts: readonly Part[], path: string): FieldEstimate {
   const i = indexOf(fit, path)
   const parameter = fit.parameters[i] as Parameter
   const telling = parts.filter(({ model }) => model.learns.includes(path))

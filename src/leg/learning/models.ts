@@ -14,15 +14,15 @@ import { springModel, weightModel } from './model-parallel.js'
 import { slipModel } from './model-slip.js'
 import { usualScatter } from './planned.js'
 
-type Make = (leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy) => LogModel
+type MakeModel = (leg: LegModel, log: string, joint: DrivenJoint, accuracy: Accuracy) => LogModel
 const ofJoint =
-  (make: (leg: LegModel, log: string, joint: Joint, accuracy: Accuracy) => LogModel): Make =>
+  (make: (leg: LegModel, log: string, joint: Joint, accuracy: Accuracy) => LogModel): MakeModel =>
   (leg, log, joint, accuracy) =>
     make(leg, log, joint as Joint, accuracy)
 
 /** The model of one log; absent where a log is only compared. @internal */
 export function modelOf(leg: LegModel, log: string, id: MeasurementId, joint: DrivenJoint, accuracy: Accuracy): LogModel | undefined {
-  const models: { readonly [M in MeasurementId]: Make | undefined } = {
+  const models: { readonly [M in MeasurementId]: MakeModel | undefined } = {
     cordFriction: ofJoint(frictionModel),
     windup: hasCordAt(leg, id, joint) ? ofJoint(windupModel) : straightWindupModel,
     pretension: ofJoint(pretensionModel),

@@ -3,7 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
 import { informationOf, withNumber } from '../plans/information.js'
 import { type Fit, fitTogether, type Part } from './fit.js'
-import { type Found, foundIn } from './found.js'
+import { estimatesIn, type FieldEstimate } from './found.js'
 import { INSTRUMENTS } from './instruments.js'
 import { isWhole, measuredJoints } from './measured-joints.js'
 import { MEASUREMENTS, type MeasurementId } from './measurements.js'
@@ -33,7 +33,7 @@ const MAX_SUGGESTIONS = 6
 /** What to measure next: what is not known about the instruments of the logs there are, and the logs that are not there. @internal */
 export function nextMeasurements(
   leg: LegModel,
-  found: readonly Found[],
+  found: readonly FieldEstimate[],
   done: readonly string[],
   cases?: readonly CaseId[],
 ): NextMeasurement[] {
@@ -57,7 +57,7 @@ interface Candidate extends Omit<NextMeasurement, 'information'> {
   readonly ends: readonly [number, number]
 }
 
-function betterInstruments(leg: LegModel, found: readonly Found[]): Candidate[] {
+function betterInstruments(leg: LegModel, found: readonly FieldEstimate[]): Candidate[] {
   return found.flatMap(({ path, interval, shares: [first] }): Candidate[] => {
     if (first === undefined || first.of.cure === undefined || first.of.field) return []
     const { low, high } = expectationOf(leg, path)
@@ -66,7 +66,7 @@ function betterInstruments(leg: LegModel, found: readonly Found[]): Candidate[] 
   })
 }
 
-function missingLogs(leg: LegModel, found: readonly Found[], done: readonly string[]): Candidate[] {
+function missingLogs(leg: LegModel, found: readonly FieldEstimate[], done: readonly string[]): Candidate[] {
   const names = MEASUREMENTS.filter((id) => id !== 'footDeflection').flatMap(
     (id): { log: string; id: MeasurementId; joint: DrivenJoint }[] =>
       isWhole(id) ? [{ log: id, id, joint: 'hip' }] : measuredJoints(leg.x, id).map((joint) => ({ log: `${id} ${joint}`, id, joint })),
@@ -86,7 +86,7 @@ function missingLogs(leg: LegModel, found: readonly Found[], done: readonly stri
       } catch {
         return []
       }
-      const gains = foundIn(fit, [part]).map(({ path, interval }) => {
+      const gains = estimatesIn(fit, [part]).map(({ path, interval }) => {
         const before = found.find((estimate) => estimate.path === path && estimate.interval !== undefined)?.interval
         const { low, high } = expectationOf(leg, path)
         const [from, to] = before ?? [low, high]

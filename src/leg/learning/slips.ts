@@ -4,7 +4,7 @@ import type { DrivenJoint } from '../numbers.js'
 import { rangesOf } from './column-ranges.js'
 import { implausibleRows, inUnitNumber } from './doubts.js'
 import { fitTogether, type Part, valueIn } from './fit.js'
-import { foundIn } from './found.js'
+import { estimatesIn } from './found.js'
 import { isWhole, measuredJoints } from './measured-joints.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import type { LogModel, Rows } from './model.js'
@@ -138,7 +138,7 @@ function distanceAfter(leg: LegModel, model: LogModel, rows: Rows, kept: readonl
     return undefined
   }
   let far: number | undefined
-  for (const { path, interval } of foundIn(fit, [part])) {
+  for (const { path, interval } of estimatesIn(fit, [part])) {
     // What the log does not determine speaks neither for nor against a slip.
     if (interval === undefined) continue
     const expected = expectationOf(leg, path)

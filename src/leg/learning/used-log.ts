@@ -1,6 +1,6 @@
 import { significant } from '../../units/index.js'
 import { alikeness, type Fit, fitAlone, type Part } from './fit.js'
-import { type Found, foundIn } from './found.js'
+import { estimatesIn, type FieldEstimate } from './found.js'
 import { type LogRemark, ofLog } from './logs.js'
 import type { LogModel } from './model.js'
 import { type SpikeOptions, withoutSpikes } from './spikes.js'
@@ -96,12 +96,12 @@ const MIN_SEPARATION = 4
 const narrowed = (value: number, [low, high]: readonly [number, number]) => [(value + low) / 2, (value + high) / 2] as const
 
 /** The interval over both laws of a decay and over its later half, and the lower value where laws are not separated. */
-export function withRivals(found: Found, group: readonly Used[], remarks: LogRemark[]): Found {
+export function withRivals(found: FieldEstimate, group: readonly Used[], remarks: LogRemark[]): FieldEstimate {
   let result = found
   for (const { rivals, part } of group) {
     if (!part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0) continue
     for (const { worse, late, fit, part: own } of rivals) {
-      const other = worse > RULED_OUT_BEYOND ? undefined : foundIn(fit, [own]).find(({ path }) => path === found.path)
+      const other = worse > RULED_OUT_BEYOND ? undefined : estimatesIn(fit, [own]).find(({ path }) => path === found.path)
       if (other?.interval === undefined || result.interval === undefined) continue
       const lower = !late && worse < MIN_SEPARATION
       const words = late ? inStages(found, other.value, result.interval) : twoLaws(found, other.value, lower)
@@ -116,18 +116,18 @@ export function withRivals(found: Found, group: readonly Used[], remarks: LogRem
   return result
 }
 
-const inStages = ({ path, value }: Found, late: number, [low, high]: readonly [number, number]): string | undefined =>
+const inStages = ({ path, value }: FieldEstimate, late: number, [low, high]: readonly [number, number]): string | undefined =>
   late < low || late > high
     ? `the later half of the readings gives ${path} as ${significant(late, 3)}, all of them ${significant(value, 3)}: the cord relaxes in stages, and the interval holds both`
     : undefined
 
-const twoLaws = ({ path, value }: Found, other: number, lower: boolean): string =>
+const twoLaws = ({ path, value }: FieldEstimate, other: number, lower: boolean): string =>
   `equal losses per decade of time give ${path} as ${significant(Math.max(value, other), 3)}, a power law of time ${significant(Math.min(value, other), 3)}${lower ? '; the readings do not show which holds, and the lower one is taken' : ''}. The interval holds both; a longer log would decide`
 
 /** Estimates of single logs farther apart than this many combined standard errors do not belong to one value. */
 const MAX_STANDARD_ERRORS = 3
 
-export function disagreements(found: readonly Found[], group: readonly Used[], remarks: LogRemark[]): void {
+export function disagreements(found: readonly FieldEstimate[], group: readonly Used[], remarks: LogRemark[]): void {
   for (const { path, logs } of found) {
     if (logs.length < 2) continue
     const own = group

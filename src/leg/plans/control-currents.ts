@@ -9,7 +9,7 @@ import { type PulseStart, pulseCurrent, pulseStarts } from './control-pulse.js'
 import { driveFacts } from './drive-facts.js'
 
 /** What the current limits of a joint depend on besides the leg, SI. */
-export interface CurrentsAsk {
+export interface CurrentLimitInputs {
   readonly leg: LegModel
   /** Back-EMF constant with the magnets at 20 °C, and as warm as the hottest walk makes them. */
   readonly emf: number
@@ -29,7 +29,7 @@ export interface Currents {
 }
 
 /** Current limits of one joint, each the least over air, age and setting of the cord; the smallest current first. @internal */
-export function currentLimitsOf(joint: DrivenJoint, ask: CurrentsAsk): Currents {
+export function currentLimitsOf(joint: DrivenJoint, ask: CurrentLimitInputs): Currents {
   const { leg, warm, durations, copper, setting } = ask
   const { currentLimit: cap } = controllerOf(leg.x, joint)
   const { ratio, efficiency } = driveFacts(leg, joint)

@@ -48,7 +48,7 @@ const LIFTING = 1.5
 const INSIDE = Math.PI / 180
 
 /** What a homing run depends on besides the leg, SI: torques and inertia at the joint. @internal */
-export interface HomingAsk {
+export interface HomingInputs {
   /** Torque for one ampere. */
   readonly torquePerAmpere: number
   /** The absolute maximum at typical values, and with uncertain ones at their unfavourable ends. */
@@ -73,7 +73,7 @@ function bearsAt(leg: LegModel, joint: DrivenJoint, ask: Omit<Parameters<typeof 
 export function homingCheck(
   leg: LegModel,
   joint: DrivenJoint,
-  { torquePerAmpere, most, cautious, lifting, inertia }: HomingAsk,
+  { torquePerAmpere, most, cautious, lifting, inertia }: HomingInputs,
 ): HomingCheck {
   const { ratio: n, sign, freePlay } = driveFacts(leg, joint)
   const { lowest, highest } = rangeOf(leg.x, joint)

@@ -7,7 +7,7 @@ import { jointState } from '../what-if.js'
 import { currentForTorque, jointTorqueConstant, motorAngle, torqueAtDrum, torqueOfCurrent } from '../workshop-lines.js'
 import { angle, count, drumRange, ratio, torque } from './bench.js'
 import { type SignTest, signTest, type TorqueCurrent, torqueTable } from './control-commissioning.js'
-import { type CurrentsAsk, currentLimitsOf } from './control-currents.js'
+import { type CurrentLimitInputs, currentLimitsOf } from './control-currents.js'
 import { type Gains, gainsOf, hangingTorque } from './control-gains.js'
 import { type HomingCheck, homingCheck } from './control-homing.js'
 import type { CurrentLimit } from './control-limits.js'
@@ -84,14 +84,14 @@ export interface MotorControl {
 const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
 
 /** What the numbers of a joint are worked out from. @internal */
-export interface Ask extends CurrentsAsk {
+export interface JointControlInputs extends CurrentLimitInputs {
   /** Winding after a walk in hot air. */
   readonly hottest: number
   readonly loopRate: number
 }
 
 /** The motor of a joint in named conventions. @internal */
-export function motorControl(joint: DrivenJoint, { leg, emf, warm, hottest: temperature }: Ask): MotorControl {
+export function motorControl(joint: DrivenJoint, { leg, emf, warm, hottest: temperature }: JointControlInputs): MotorControl {
   const { polePairs, terminalResistance } = motorOf(leg.x, joint)
   const resistance = terminalResistance / 2
   const hot = hotResistance.si({ resistance, measuredAt: 293.15, temperature, conductor: 'copper' })
@@ -105,7 +105,7 @@ export function motorControl(joint: DrivenJoint, { leg, emf, warm, hottest: temp
 }
 
 /** The numbers of a joint. @internal */
-export function jointControl(joint: DrivenJoint, ask: Ask): JointControl {
+export function jointControl(joint: DrivenJoint, ask: JointControlInputs): JointControl {
   const { leg, emf, loopRate } = ask
   const { x } = leg
   const { kind, ratio: n, sign, efficiency, inertia, freePlay } = driveFacts(leg, joint)

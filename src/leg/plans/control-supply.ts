@@ -49,7 +49,7 @@ export interface SupplyLimits {
 }
 
 /** What the limits depend on besides the leg, SI. @internal */
-export interface SupplyAsk {
+export interface SupplyLimitInputs {
   /** Capacitors of all controllers together. */
   readonly capacitance: number
   /** Highest voltage that controllers and capacitors bear. */
@@ -65,7 +65,7 @@ const THRESHOLD = 0.95
 /** From one landing to the next, s. @internal */
 export const LANDINGS = 2
 /** Limits of the supply. @internal */
-export function supplyLimits({ x }: LegModel, { capacitance, highestVoltage, switchCurrent }: SupplyAsk): SupplyLimits {
+export function supplyLimits({ x }: LegModel, { capacitance, highestVoltage, switchCurrent }: SupplyLimitInputs): SupplyLimits {
   const { voltage, internalResistance, currentLimit, takesBack } = x.supply
   const sag = voltageLeft.si({ open: voltage, resistance: internalResistance, current: currentLimit })
   const { energy, power } = returned(x)

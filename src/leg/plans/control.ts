@@ -6,7 +6,7 @@ import { jointState } from '../what-if.js'
 import { benchLeg } from './bench.js'
 import { commissioning } from './control-commissioning.js'
 import { gravityTerms } from './control-gains.js'
-import { type Ask, jointControl, motorControl } from './control-joint.js'
+import { type JointControlInputs, jointControl, motorControl } from './control-joint.js'
 import { magnetErrors } from './control-magnet.js'
 import { assumedBy, type ControlOptions, readOptions } from './control-options.js'
 import type { ControlSheet } from './control-sheet.js'
@@ -34,7 +34,7 @@ const SIDEWAYS =
 export function controlSheet(leg: Leg, options: ControlOptions = {}): ControlSheet {
   const bench = benchLeg(leg)
   const read = readOptions(bench, options)
-  const askOf = (joint: DrivenJoint): Ask => {
+  const askOf = (joint: DrivenJoint): JointControlInputs => {
     const { heat } = jointState(bench, 'hotAfternoon', joint)
     const { speedConstant, speedConstantBasis: basis } = motorOf(bench.x, joint)
     return {

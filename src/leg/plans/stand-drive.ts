@@ -127,13 +127,13 @@ export function beltPitch(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMea
   )
 }
 
-type Make = (leg: Leg, x: LegNumbers, joint: DrivenJoint) => StandMeasurement
+type MakeMeasurement = (leg: Leg, x: LegNumbers, joint: DrivenJoint) => StandMeasurement
 
 /** Measurements of each kind of drive that is no cord. @internal */
 export function driveMeasurements(leg: Leg, x: LegNumbers, joint: DrivenJoint): StandMeasurement[] {
   const stage = (joint as string) === SECOND_STAGE
   const slips = measuredJoints(x, 'slipTorque').includes(joint)
-  const makers: { readonly [K in DriveKind]?: readonly Make[] } = {
+  const makers: { readonly [K in DriveKind]?: readonly MakeMeasurement[] } = {
     belt: [freePlay, efficiency, straightWindup, beltPitch, slip],
     cord: stage ? (slips ? [efficiency, slip] : [efficiency]) : slips ? [slip] : [],
     gear: [freePlay, efficiency],

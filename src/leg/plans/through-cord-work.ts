@@ -8,7 +8,7 @@ import { phrase, shown } from './sheet-units.js'
 import { shareLeft, type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
 
 /** What the work on a cord needs and the document does not hold, SI. */
-export interface CordAsk {
+export interface CordWorkInputs {
   readonly tail: number
   readonly beddingStrain: number
 }
@@ -19,7 +19,7 @@ const DAY = 86_400
 const stage = SECOND_STAGE as Joint
 
 /** A cord along the upper link: what to cut, how to lay it, tension it and look after it. @internal */
-export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, beddingStrain }: CordAsk): DriveWork {
+export function throughCordWork(leg: LegModel, through: ThroughCord, { tail, beddingStrain }: CordWorkInputs): DriveWork {
   const cut = cordCut(leg, stage, tail)
   const lay = winding(leg, stage)
   const set = tensionerSetting(leg, cut, beddingStrain)

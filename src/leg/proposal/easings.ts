@@ -7,7 +7,7 @@ import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** A wish with what is taken from its lists. */
-export interface Wished {
+export interface WishWithStock {
   readonly wish: LegWishData
   readonly stock: LegStock
 }
@@ -18,18 +18,18 @@ export interface Easing {
   readonly given: Quantity | string
   /** The entry eased by a share of the way. */
   at(share: number): Quantity | string
-  put(wished: Wished, share: number): Wished
+  put(wished: WishWithStock, share: number): WishWithStock
   /** Whether there is nothing between as given and as easy as it is tried. */
   readonly whole: boolean
 }
 
-type NumberEasing = readonly [path: string, easiest: (given: number, wished: Wished) => number]
+type NumberEasing = readonly [path: string, easiest: (given: number, wished: WishWithStock) => number]
 
 /** Largest share of its mass that the legs of a robot are eased to. Body, battery, controllers and load are in the rest: an assumption. */
 export const MAX_LEG_SHARE = 0.85
 
 /** What is bought more easily than given up, and the value at which each is as easy as it is tried. */
-const AT_HAND: readonly NumberEasing[] = [
+const ON_HAND: readonly NumberEasing[] = [
   [LEGS_MASS, (given) => Math.max(given, MAX_LEG_SHARE)],
   ['printer.bed', (given) => 2 * given],
   ['supply.voltage', (given) => 2 * given],
@@ -51,7 +51,7 @@ const TASK: readonly NumberEasing[] = [
 const LIGHTEST = 0.25
 
 /** Mass of the lightest robot that may have legs of these motors, kg: a robot lighter than that is a burden, because its legs outweigh their share. */
-function bearerMass({ wish, stock }: Wished): number {
+function bearerMass({ wish, stock }: WishWithStock): number {
   const { robot } = wish
   const light = { ...wish, robot: { ...robot, mass: new Quantity(LIGHTEST * robot.mass.si, 'mass') } }
   return (robot.legs * plainGoals(light, stock, startOf(light, stock)).mass) / robot.legShare.si
@@ -61,17 +61,17 @@ function bearerMass({ wish, stock }: Wished): number {
 const POLYMER = 'PC'
 
 /** Entries of a wish that may be eased together for what is taken from its lists. Of two ways out the one whose entries are later is found first. */
-export const easingsOf = (wished: Wished): Easing[] => [
-  ...AT_HAND.flatMap((limit) => numberEasing(wished, limit)),
+export const easingsOf = (wished: WishWithStock): Easing[] => [
+  ...ON_HAND.flatMap((limit) => numberEasing(wished, limit)),
   ...(wished.stock.frame === POLYMER && wished.stock.drum === POLYMER ? [] : [otherPolymer(wished.stock, POLYMER)]),
   ...TASK.flatMap((limit) => numberEasing(wished, limit)),
 ]
 
 /** Larger parts, each tried alone: to a light task they are a burden, not an easing. */
-export const largerParts = ({ wish, stock }: Wished): Easing[] => [longerMotor(wish, stock.motor), thickerCord(wish, stock.cord)]
+export const largerParts = ({ wish, stock }: WishWithStock): Easing[] => [longerMotor(wish, stock.motor), thickerCord(wish, stock.cord)]
 
 /** Nothing where the entry is as easy as it gets. */
-function numberEasing(wished: Wished, [path, easiest]: NumberEasing): Easing[] {
+function numberEasing(wished: WishWithStock, [path, easiest]: NumberEasing): Easing[] {
   const { wish } = wished
   const [section, name] = path.split('.') as [keyof LegWishData, string]
   const given = (wish[section] as unknown as Record<string, Quantity<Kind>>)[name] as Quantity<Kind>

@@ -1,11 +1,11 @@
 import type { LegGoals } from './goals.js'
-import type { Judged } from './judge.js'
+import type { JudgedLeg } from './judge.js'
 import type { LegStock } from './stock.js'
 
 /** A leg that meets the wish, with what it is good for. */
-export interface Known {
+export interface FoundLeg {
   readonly stock: LegStock
-  readonly judged: Judged
+  readonly judged: JudgedLeg
   readonly goals: LegGoals
 }
 
@@ -20,8 +20,8 @@ const BEST: readonly (readonly [goal: keyof LegGoals, title: string])[] = [
 const small = (goals: LegGoals): number[] => [goals.mass, goals.energyPerMetre, goals.printVolume, goals.cost, -goals.margin]
 
 /** Legs none of which is better than another in everything. */
-export const frontOf = (all: readonly Known[]): Known[] => {
-  const dominated = (candidate: Known, place: number) =>
+export const frontOf = (all: readonly FoundLeg[]): FoundLeg[] => {
+  const dominated = (candidate: FoundLeg, place: number) =>
     all.some((other, earlier) => {
       const [a, b] = [small(other.goals), small(candidate.goals)]
       // Of legs that are alike in everything the first one stays.
@@ -31,8 +31,8 @@ export const frontOf = (all: readonly Known[]): Known[] => {
 }
 
 /** The best leg of each goal, each leg once with all that it is best at. */
-export function pickedFrom(front: readonly Known[]): { title: string; one: Known }[] {
-  const titles = new Map<Known, string[]>()
+export function pickedFrom(front: readonly FoundLeg[]): { title: string; one: FoundLeg }[] {
+  const titles = new Map<FoundLeg, string[]>()
   BEST.forEach(([, title], i) => {
     const best = front.reduce((a, b) => ((small(b.goals)[i] as number) < (small(a.goals)[i] as number) ? b : a))
     titles.set(best, [...(titles.get(best) ?? []), title])

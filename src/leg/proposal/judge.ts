@@ -13,7 +13,7 @@ import { BED_MARGIN } from './wish.js'
 import type { LegWishData } from './wish-fields.js'
 
 /** One leg of the search: its sizes, how far it is from what is required, and which check that is. */
-export interface Judged {
+export interface JudgedLeg {
   readonly sizes: LegSizes
   /** Sum over the checks of the logarithm of required over actual reserve, where it falls short; 0 where all hold. Infinite where the judge gave up. */
   readonly deficit: number
@@ -27,39 +27,39 @@ export interface Judged {
 }
 
 /** A check that cannot be worked out counts as this much too little. A document that contradicts itself is worse than any that does not. */
-const WORST = 8
-const CONTRADICTION = 1e4
+const MAX_DEFICIT = 8
+const CONTRADICTION_DEFICIT = 1e4
 
 /** Name of the limit on the mass of all legs, which is no check of a leg. */
 export const LEGS_MASS = 'robot.legShare'
 
-const NOTHING: Pick<Judged, 'short' | 'margins'> = { short: [], margins: new Map() }
+const NO_MARGINS: Pick<JudgedLeg, 'short' | 'margins'> = { short: [], margins: new Map() }
 
 /** How much is missing of one check: the logarithm of what should be there over what is. */
-const lackOf = (share: number): number => (share >= 1 ? 0 : Math.min(WORST, -Math.log(Math.max(0, share || 0))))
+const deficitOf = (share: number): number => (share >= 1 ? 0 : Math.min(MAX_DEFICIT, -Math.log(Math.max(0, share || 0))))
 
 const REQUIRED = new Map(CHECKS.map(({ id, requiredReserve }) => [id, requiredReserve]))
 const requiredOf = (key: string, general: number) => Math.min(REQUIRED.get(key.split(' ')[0] as string) ?? general, general)
 
 /** What fails of a leg in one draw. */
-interface Under {
+interface DrawOutcome {
   readonly deficit: number
   readonly reserves: ReadonlyMap<string, number>
   readonly broken: readonly string[]
 }
 
 /** A draw that every leg must bear, with calculations of its own: from leg to leg only the sizes change in them. */
-interface Borne {
+interface RequiredDraw {
   readonly values: Record<string, unknown>
   readonly quick: QuickLegs
 }
 
 /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
-function underOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, max?: number): Under {
-  const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => lackOf(reserve), max)
+function outcomeOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, max?: number): DrawOutcome {
+  const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => deficitOf(reserve), max)
   if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, reserves: new Map(), broken: [] }
   const broken = [...reserves].filter(([, reserve]) => !(reserve >= 1))
-  return { deficit: broken.reduce((sum, [, reserve]) => sum + lackOf(reserve), 0), reserves, broken: broken.map(([key]) => key) }
+  return { deficit: broken.reduce((sum, [, reserve]) => sum + deficitOf(reserve), 0), reserves, broken: broken.map(([key]) => key) }
 }
 
 /** What is larger than the bed of the printer: a link with its eyes, a drum, a motor's plate. */
@@ -81,7 +81,7 @@ function tooLarge(wish: LegWishData, stock: LegStock, sizes: LegSizes): string |
 /** Judges legs of one stock from their sizes: the quick form of `assess`, in all of the load cases. */
 export class Judge {
   readonly #quick = new QuickLegs(PROPOSAL_CASES)
-  readonly #borne: Borne[] = []
+  readonly #borne: RequiredDraw[] = []
   evaluations = 0
 
   constructor(
@@ -95,34 +95,40 @@ export class Judge {
   }
 
   /** Judges a leg, and gives up as soon as more is missing than `most`: a leg that will not be chosen need not be known in full. */
-  judge(sizes: LegSizes, max = Number.POSITIVE_INFINITY): Judged {
+  judge(sizes: LegSizes, max = Number.POSITIVE_INFINITY): JudgedLeg {
     this.evaluations++
     const large = tooLarge(this.wish, this.stock, sizes)
-    if (large !== undefined) return { sizes, deficit: CONTRADICTION, margin: 0, governing: large, ...NOTHING }
+    if (large !== undefined) return { sizes, deficit: CONTRADICTION_DEFICIT, margin: 0, governing: large, ...NO_MARGINS }
     let leg: Leg
     try {
       leg = this.leg(sizes)
     } catch (error) {
       if (!(error instanceof InputError)) throw error
       const [first] = error.issues
-      return { sizes, deficit: CONTRADICTION * error.issues.length, margin: 0, governing: `${first?.path} ${first?.accepts}`, ...NOTHING }
+      return {
+        sizes,
+        deficit: CONTRADICTION_DEFICIT * error.issues.length,
+        margin: 0,
+        governing: `${first?.path} ${first?.accepts}`,
+        ...NO_MARGINS,
+      }
     }
     const light = this.#allowedMass / plainGoals(this.wish, this.stock, sizes).mass
     const numbers = legNumbers(leg)
     const general = numbers.usage.requiredReserve
-    const reserves = this.#quick.reserves(numbers, (key, reserve) => lackOf(reserve / requiredOf(key, general)), max - lackOf(light))
-    if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', ...NOTHING }
+    const reserves = this.#quick.reserves(numbers, (key, reserve) => deficitOf(reserve / requiredOf(key, general)), max - deficitOf(light))
+    if (reserves === undefined) return { sizes, deficit: Number.POSITIVE_INFINITY, margin: 0, governing: '', ...NO_MARGINS }
     const margins = [...reserves].map(
       ([key, reserve]) => [key, Number.isNaN(reserve) ? 0 : Math.max(0, reserve) / requiredOf(key, general)] as const,
     )
     margins.push([LEGS_MASS, light])
     const short = margins.filter(([, margin]) => margin < 1).sort((a, b) => a[1] - b[1])
     const [governing, margin] = margins.reduce((a, b) => (b[1] < a[1] ? b : a))
-    let deficit = short.reduce((sum, [, share]) => sum + lackOf(share), 0)
+    let deficit = short.reduce((sum, [, share]) => sum + deficitOf(share), 0)
     const all = new Map(margins)
     for (const [draw, { values, quick }] of this.#borne.entries()) {
       if (deficit > max) break
-      const under = underOf(quick, leg, values, max - deficit)
+      const under = outcomeOf(quick, leg, values, max - deficit)
       deficit += under.deficit
       for (const [key, reserve] of under.reserves) all.set(`${key} in draw ${draw}`, Math.max(0, reserve || 0))
     }
@@ -141,12 +147,12 @@ export class Judge {
   }
 
   /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
-  under(leg: Leg, values: Record<string, unknown>): Under {
-    return underOf(this.#quick, leg, values)
+  under(leg: Leg, values: Record<string, unknown>): DrawOutcome {
+    return outcomeOf(this.#quick, leg, values)
   }
 
   /** What a leg is good for. */
-  goals({ sizes, margin }: Judged): LegGoals {
+  goals({ sizes, margin }: JudgedLeg): LegGoals {
     return { ...plainGoals(this.wish, this.stock, sizes), energyPerMetre: this.#energyPerMetre(sizes), margin }
   }
 

@@ -1,8 +1,8 @@
-import type { Judge, Judged } from './judge.js'
+import type { Judge, JudgedLeg } from './judge.js'
 import { type LegSizes, movedBy, room, SIZES, WHOLE } from './sizes.js'
 
 /** What steps are looked for. */
-export interface Aim {
+export interface Target {
   /** Logarithm of the margin that every check shall have. */
   readonly target: number
   /** Steps that one size may go at most. */
@@ -21,7 +21,7 @@ const SWEEPS = 60
 const STILL = 1e-3
 
 /** Logarithms of the margins of a leg. */
-const logsOf = ({ margins }: Judged, keys: readonly string[]) =>
+const logsOf = ({ margins }: JudgedLeg, keys: readonly string[]) =>
   Float64Array.from(keys, (key) => {
     const log = Math.log(margins.get(key) ?? Number.POSITIVE_INFINITY)
     return Math.min(MAX_LACK, Math.max(-MAX_LACK, log))
@@ -43,13 +43,13 @@ export const legsFor = (sides: Sides): number => (sides === 'both' ? 2 : 1) * SI
  */
 export class MarginModel {
   /** The least lacking of the legs that were judged for the slopes, and the one that they belong to. */
-  readonly best: Judged
+  readonly best: JudgedLeg
   readonly #keys: readonly string[]
   /** For each size the change of every logarithm with a step up, and with one down. */
   readonly #up: readonly Float64Array[]
   readonly #down: readonly Float64Array[]
 
-  constructor(judge: Judge, at: Judged, sides: Sides) {
+  constructor(judge: Judge, at: JudgedLeg, sides: Sides) {
     this.#keys = [...at.margins.keys()]
     const base = logsOf(at, this.#keys)
     let best = at
@@ -84,7 +84,7 @@ export class MarginModel {
   }
 
   /** Steps of the sizes that the model takes for best, none of them longer than the reach. Places in lists go by whole steps. */
-  steps(from: Judged, aim: Aim): Float64Array {
+  steps(from: JudgedLeg, aim: Target): Float64Array {
     const box = SIZES.map((_, j) => {
       const { least, most } = room(from.sizes, j)
       return [Math.max(least, -aim.reach), Math.min(most, aim.reach)] as [number, number]
@@ -99,7 +99,7 @@ export class MarginModel {
   }
 
   /** Takes over what a leg that was judged after some steps shows: the least change of the slopes that agrees with it. */
-  learn(from: Judged, to: Judged, t: Float64Array): void {
+  learn(from: JudgedLeg, to: JudgedLeg, t: Float64Array): void {
     const length = t.reduce((sum, x) => sum + x * x, 0)
     if (length === 0 || to.margins.size === 0) return
     const [before, after] = [logsOf(from, this.#keys), logsOf(to, this.#keys)]
@@ -112,7 +112,7 @@ export class MarginModel {
   }
 
   /** Size by size to the least of the squares of what is missing, within a box. Where margins bend downwards the sum is convex, so that this ends at its least. */
-  #descend(logs: Float64Array, box: readonly [number, number][], t: Float64Array, { target, goal }: Aim): Float64Array {
+  #descend(logs: Float64Array, box: readonly [number, number][], t: Float64Array, { target, goal }: Target): Float64Array {
     const missing = logs.map((x, c) => target - x - this.#added(c, t))
     const near = this.#within(missing, box, t)
     const short = goal === undefined ? SHORTNESS.mending : SHORTNESS.goal

@@ -1,5 +1,5 @@
 import type { LegGoals } from './goals.js'
-import type { Judge, Judged } from './judge.js'
+import type { Judge, JudgedLeg } from './judge.js'
 import { legsFor, MarginModel, type Sides, stepsTaken, upwards } from './margin-model.js'
 import { movedBy, room, SIZES } from './sizes.js'
 
@@ -19,7 +19,7 @@ export const affords = (judge: Judge, until: number, sides: Sides): boolean => u
  * Mends a leg by models of its margins, each good for as long as it helps. On the way the sum of squares of what is missing falls, as in the model. The leg
  * that is returned lacks least of all of these.
  */
-export function mendByModel(judge: Judge, start: Judged, until: number, progress: (best: Judged) => void): Judged {
+export function mendByModel(judge: Judge, start: JudgedLeg, until: number, progress: (best: JudgedLeg) => void): JudgedLeg {
   let [best, at] = [start, start]
   let sides: Sides = upwards
   while (best.deficit > 0 && at.margins.size > 0 && affords(judge, until, sides)) {
@@ -36,11 +36,11 @@ export function mendByModel(judge: Judge, start: Judged, until: number, progress
 }
 
 /** Sum of the squares of what is missing of each check. */
-const squares = ({ margins }: Judged): number =>
+const squares = ({ margins }: JudgedLeg): number =>
   [...margins.values()].reduce((sum, margin) => sum + Math.log(Math.min(1, Math.max(MIN_MARGIN, margin))) ** 2, 0)
 const MIN_MARGIN = 1e-4
 
-function mendOnce(judge: Judge, model: MarginModel, start: Judged, until: number): Judged {
+function mendOnce(judge: Judge, model: MarginModel, start: JudgedLeg, until: number): JudgedLeg {
   let best = start
   let min = squares(start)
   for (let reach = REACH.first; reach >= REACH.least && judge.evaluations < until; ) {
@@ -58,7 +58,7 @@ function mendOnce(judge: Judge, model: MarginModel, start: Judged, until: number
 }
 
 /** Value of a goal that shall be small. */
-export const goalValue = (judge: Judge, goal: keyof LegGoals, judged: Judged): number =>
+export const goalValue = (judge: Judge, goal: keyof LegGoals, judged: JudgedLeg): number =>
   goal === 'margin' ? -judged.margin : judge.goals(judged)[goal]
 
 /** A goal counts as better by this share at least. */
@@ -69,7 +69,7 @@ const RETURNS = 3
 const FAR_OFF = 1
 
 /** Makes a leg better at a goal by models of its margins, while all checks hold. */
-export function slimByModel(judge: Judge, start: Judged, goal: keyof LegGoals, until: number): Judged {
+export function slimByModel(judge: Judge, start: JudgedLeg, goal: keyof LegGoals, until: number): JudgedLeg {
   let best = start
   for (let round = 0; round < ROUNDS && affords(judge, until, upwards); round++) {
     const before = goalValue(judge, goal, best)
@@ -79,7 +79,7 @@ export function slimByModel(judge: Judge, start: Judged, goal: keyof LegGoals, u
   return best
 }
 
-function slimOnce(judge: Judge, start: Judged, goal: keyof LegGoals, until: number): Judged {
+function slimOnce(judge: Judge, start: JudgedLeg, goal: keyof LegGoals, until: number): JudgedLeg {
   const slopes = goal === 'margin' ? undefined : goalSlopes(judge, goal, start)
   // Slopes on the side on which the goal falls.
   const model = new MarginModel(judge, start, (place) => (slopes === undefined ? 1 : -(slopes[place] as number)))
@@ -108,7 +108,7 @@ function slimOnce(judge: Judge, start: Judged, goal: keyof LegGoals, until: numb
 }
 
 /** What a step of each size adds to a goal, as a share of it. */
-function goalSlopes(judge: Judge, goal: keyof LegGoals, { sizes }: Judged): Float64Array {
+function goalSlopes(judge: Judge, goal: keyof LegGoals, { sizes }: JudgedLeg): Float64Array {
   const now = judge.goalOf(goal, sizes) as number
   return Float64Array.from(SIZES, (_, j) => {
     const step = room(sizes, j).most >= 1 ? 1 : -1

@@ -1,12 +1,12 @@
-import { type Easing, easingsOf, largerParts, type Wished } from './easings.js'
+import { type Easing, easingsOf, largerParts, type WishWithStock } from './easings.js'
 import type { Entry } from './entry.js'
-import { Judge, type Judged, LEGS_MASS } from './judge.js'
+import { Judge, type JudgedLeg, LEGS_MASS } from './judge.js'
 import { reasonsOf } from './reasons.js'
 import { type EasedWish, type LegRefusal, onlyHeavy, sentence, tooHeavy } from './refusal.js'
 import { mend } from './search.js'
 import type { LegSizes } from './sizes.js'
 import { startOf } from './start.js'
-import type { Work } from './work.js'
+import type { WorkPieces } from './work.js'
 
 const MAX_WAYS = 3
 const HALVINGS = 4
@@ -16,15 +16,15 @@ const FIRST = { share: 0.1, most: 1500 }
 const CHANGE = { share: 0.025, most: 250 }
 
 /** A leg of a wish with some entries eased, and which they are. */
-interface Way {
+interface RelaxedLeg {
   readonly eased: readonly Easing[]
-  readonly found: Judged
+  readonly found: JudgedLeg
   /** Share of their way that they are eased by. */
   readonly share: number
 }
 
 /** A leg that no evaluation was left for. */
-const unjudged = (sizes: LegSizes): Judged => ({
+const unjudged = (sizes: LegSizes): JudgedLeg => ({
   sizes,
   deficit: Number.POSITIVE_INFINITY,
   margin: 0,
@@ -34,7 +34,7 @@ const unjudged = (sizes: LegSizes): Judged => ({
 })
 
 /** Tries of the search for a wish that can be met. */
-class Tries {
+class Attempts {
   #count = 0
   /** Legs that all tries together may judge. */
   readonly cap: number
@@ -42,15 +42,15 @@ class Tries {
   capped: number | undefined
 
   constructor(
-    readonly wished: Wished,
+    readonly wished: WishWithStock,
     readonly seed: number,
-    readonly work: Work,
+    readonly work: WorkPieces,
   ) {
     this.cap = work.left
   }
 
   /** The best leg of the wish with some entries eased by a share of their way, mended from sizes that are near; without any, from a fresh start. */
-  leg(eased: readonly Easing[], share: number, from?: LegSizes, limits = from === undefined ? FIRST : CHANGE): Judged {
+  leg(eased: readonly Easing[], share: number, from?: LegSizes, limits = from === undefined ? FIRST : CHANGE): JudgedLeg {
     const { wish, stock } = eased.reduce((all, easing) => easing.put(all, share), this.wished)
     const judge = new Judge(wish, stock)
     const max = Math.min(limits.most, Math.floor(limits.share * this.cap))
@@ -70,14 +70,14 @@ class Tries {
    * A way out of which no entry can be left out: one after another is put back as it was wished. The leg of an easy wish may be far from that of a harder one, so what is
    * left is tried once more, each time from a fresh start.
    */
-  smallest(from: Way): Way {
+  smallest(from: RelaxedLeg): RelaxedLeg {
     return this.#without(
       this.#without(from, ({ found }) => found.sizes),
       () => undefined,
     )
   }
 
-  #without(from: Way, start: (way: Way) => LegSizes | undefined): Way {
+  #without(from: RelaxedLeg, start: (way: RelaxedLeg) => LegSizes | undefined): RelaxedLeg {
     let way = from
     for (const easing of from.eased) {
       if (way.eased.length === 1) break
@@ -89,7 +89,7 @@ class Tries {
   }
 
   /** The smallest share, of those that halving tries, by which the entries of a way must be eased. */
-  share({ eased, found, share }: Way): number {
+  share({ eased, found, share }: RelaxedLeg): number {
     let [easy, hard, best] = [share, 0, found]
     if (eased.every(({ whole }) => whole)) return easy
     for (let i = 0; i < HALVINGS; i++) {
@@ -108,13 +108,13 @@ class Tries {
  * The nearest wishes that a leg is found for. All entries eased at once give a first leg; then one entry after another is put back as it was wished, for as long as a leg
  * is found. What is left is a way out. The next way is looked for among the other entries.
  */
-export function nearestLeg(closest: Entry, seed: number, work: Work): LegRefusal {
+export function nearestLeg(closest: Entry, seed: number, work: WorkPieces): LegRefusal {
   const { judge, judged, stock } = closest
   const wished = { wish: judge.wish, stock }
-  const tries = new Tries(wished, seed, work)
+  const tries = new Attempts(wished, seed, work)
   const ways: EasedWish[][] = []
   let open = easingsOf(wished)
-  const keep = (way: Way) => {
+  const keep = (way: RelaxedLeg) => {
     open = open.filter((easing) => !way.eased.includes(easing))
     const share = tries.share(way)
     ways.push(way.eased.map((easing) => ({ path: easing.path, given: easing.given, met: easing.at(share) })))

@@ -2,9 +2,9 @@ import { InputError, type Issue, show } from '../../units/index.js'
 import { knownOptions } from '../options.js'
 import { strengthOf } from './document-parts.js'
 import type { Entry } from './entry.js'
-import { frontOf, type Known, pickedFrom } from './front.js'
+import { type FoundLeg, frontOf, pickedFrom } from './front.js'
 import type { LegGoals } from './goals.js'
-import { Judge, type Judged } from './judge.js'
+import { Judge, type JudgedLeg } from './judge.js'
 import { nearestLeg } from './nearest.js'
 import { type ProposedLeg, proposedLeg } from './proposed-leg.js'
 import { titleOf } from './reasons.js'
@@ -14,7 +14,7 @@ import { startOf } from './start.js'
 import type { LegStock } from './stock.js'
 import { describeWish } from './wish.js'
 import type { LegWish, LegWishData } from './wish-fields.js'
-import { type Kept, Work } from './work.js'
+import { type Kept, WorkPieces } from './work.js'
 
 /** How a search for legs is run. */
 export interface ProposeLegOptions {
@@ -65,7 +65,7 @@ export function proposeLeg(wish: LegWish | LegWishData | string, options: Propos
   const { nearestEvaluations = 4 * evaluations } = options
   checkNumbers(evaluations, nearestEvaluations, seed)
   const read = describeWish(wish)
-  const work = new Work(JSON.stringify([read, nearestEvaluations]), evaluations, options)
+  const work = new WorkPieces(JSON.stringify([read, nearestEvaluations]), evaluations, options)
   const mended = mendedStocks(read, seed, work)
   const sound = mended.filter(({ judged }) => judged.deficit === 0)
   const front = sound.length === 0 ? [] : frontOf(slimmed(sound, seed, work))
@@ -110,9 +110,9 @@ function stocksOf(wish: LegWishData): LegStock[] {
 }
 
 /** Mends a leg of every stock a little, then those that are nearest further, half as many each round. */
-function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
+function mendedStocks(wish: LegWishData, seed: number, work: WorkPieces): Entry[] {
   const stocks = stocksOf(wish)
-  const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: Judged['sizes'], round: number, max: number): Entry => {
+  const look = (entry: Pick<Entry, 'stock' | 'judge'>, start: JudgedLeg['sizes'], round: number, max: number): Entry => {
     const { motor, cord, frame } = entry.stock
     const judged = work.do(`mend ${round} ${Object.values(entry.stock).join(', ')}`, entry.judge, max, (budget) =>
       mend(entry.judge, start, seed + round, budget, (_, deficit, governing) =>
@@ -147,14 +147,14 @@ function mendedStocks(wish: LegWishData, seed: number, work: Work): Entry[] {
 const TRADES: readonly (keyof LegGoals)[] = ['mass', 'energyPerMetre', 'printVolume', 'cost', 'margin']
 
 /** The sound legs made lighter, thriftier, smaller, cheaper, stronger: all that were met on the way. */
-function slimmed(sound: readonly Entry[], seed: number, work: Work): Known[] {
+function slimmed(sound: readonly Entry[], seed: number, work: WorkPieces): FoundLeg[] {
   const few = sound.slice(0, 3)
   const each = Math.max(20, Math.floor((work.evaluations - work.used) / (few.length * TRADES.length)))
   return few.flatMap(({ stock, judge, judged }) => {
-    const first: Known = { stock, judged, goals: judge.goals(judged) }
+    const first: FoundLeg = { stock, judged, goals: judge.goals(judged) }
     return [
       first,
-      ...TRADES.map((trade): Known => {
+      ...TRADES.map((trade): FoundLeg => {
         const best = work.do(`slim ${trade} ${Object.values(stock).join(', ')}`, judge, each, (budget) =>
           slim(judge, judged, trade, seed, budget),
         )

@@ -3,7 +3,7 @@ import type { Leg } from '../document/describe.js'
 import type { LegSpecification } from '../document/fields.js'
 import type { Assessment } from '../result.js'
 import { legDocument, PROPOSAL_CASES } from './document.js'
-import type { Known } from './front.js'
+import type { FoundLeg } from './front.js'
 import type { LegGoals } from './goals.js'
 import { Judge } from './judge.js'
 import type { LegSizes } from './sizes.js'
@@ -33,7 +33,7 @@ export interface ProposedLeg {
 const BOUND = 1.05
 
 /** A leg as it is proposed; nothing where `assess` itself does not pass it. */
-export function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: Known): ProposedLeg[] {
+export function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: FoundLeg): ProposedLeg[] {
   const document = legDocument(wish, stock, judged.sizes)
   const leg = new Judge(wish, stock).leg(judged.sizes)
   const assessment = assess(leg, { cases: PROPOSAL_CASES })

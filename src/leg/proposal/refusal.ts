@@ -1,7 +1,7 @@
 import { Quantity } from '../../units/index.js'
-import { MAX_LEG_SHARE, type Wished } from './easings.js'
+import { MAX_LEG_SHARE, type WishWithStock } from './easings.js'
 import type { Entry } from './entry.js'
-import { type Judged, LEGS_MASS } from './judge.js'
+import { type JudgedLeg, LEGS_MASS } from './judge.js'
 
 /** One entry of the wish, eased. */
 export interface EasedWish {
@@ -31,11 +31,11 @@ export interface LegRefusal {
 /** What other checks may lack in all, besides the mass, for a leg to be near one that is only too heavy. */
 const NEARLY = 0.5
 /** Whether a leg falls short by its mass and by hardly anything else. */
-export const onlyHeavy = ({ short, deficit }: Judged): boolean =>
+export const onlyHeavy = ({ short, deficit }: JudgedLeg): boolean =>
   short.some(([key, margin]) => key === LEGS_MASS && deficit + Math.log(margin) < NEARLY)
 
 /** Why legs that are only too heavy are not helped by the share of their mass: as much as they need leaves no robot. */
-export function tooHeavy(judged: Judged, { robot }: Wished['wish'], ways: LegRefusal['ways']): string {
+export function tooHeavy(judged: JudgedLeg, { robot }: WishWithStock['wish'], ways: LegRefusal['ways']): string {
   if (!onlyHeavy(judged) || ways.some(([first, ...others]) => first?.path === LEGS_MASS && others.length === 0)) return ''
   const [, margin] = judged.short.find(([key]) => key === LEGS_MASS) as readonly [string, number]
   const needed = robot.legShare.si / margin

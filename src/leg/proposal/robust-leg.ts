@@ -6,12 +6,12 @@ import { legCorrelations } from '../correlations.js'
 import { knownOptions } from '../options.js'
 import { legDocument, PROPOSAL_CASES } from './document.js'
 import type { LegGoals } from './goals.js'
-import { Judge, type Judged } from './judge.js'
+import { Judge, type JudgedLeg } from './judge.js'
 import type { ProposedLeg } from './proposed-leg.js'
 import { titleOf } from './reasons.js'
 import { mend, slim } from './search.js'
 import type { LegWishData } from './wish-fields.js'
-import { type Kept, Work } from './work.js'
+import { type Kept, WorkPieces } from './work.js'
 
 /** How surely a leg must hold, and how it is looked for. */
 export interface RobustLegOptions {
@@ -69,35 +69,35 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
   const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
   const allowed = allowedOf({ chance, confidence, draws, rounds, evaluations, seed })
   const judge = new Judge(wish, proposed.stock)
-  const work = new Work(JSON.stringify([wish, proposed.document, chance, confidence, draws]), evaluations, options)
+  const work = new WorkPieces(JSON.stringify([wish, proposed.document, chance, confidence, draws]), evaluations, options)
   const formula = legFormula(proposed.leg)
   const correlations = legCorrelations(proposed.leg)
   const drawn = scenarios(formula, {}, { seed, correlations })
-  const first = look(judge, proposed.sizes, drawn, draws)
+  const first = drawOutcomes(judge, proposed.sizes, drawn, draws)
   let best = judge.judge(proposed.sizes)
   let seen = first
   for (let round = 0; round < rounds; round++) {
     const failing = seen.filter(({ deficit }) => deficit > 0).sort((a, b) => b.deficit - a.deficit)
     onProgress?.(`round ${round}: ${failing.length} of ${draws} draws break a check`)
     if (failing.length <= aimedAt(allowed)) break
-    judge.bear(drawn.draw((failing[aimedAt(allowed)] as Seen).index))
+    judge.bear(drawn.draw((failing[aimedAt(allowed)] as IndexedOutcome).index))
     work.allow(evaluations)
     best = work.do(`round ${round}`, judge, evaluations, (max) => mend(judge, best.sizes, seed + round, max))
-    seen = look(judge, best.sizes, drawn, draws)
+    seen = drawOutcomes(judge, best.sizes, drawn, draws)
   }
   work.allow(Math.floor(evaluations / 2))
   const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (max) => slim(judge, best, 'mass', seed, max))
   // A lighter leg bears the draws that it was held to; of the others it must break no more.
-  const breaks = (all: readonly Seen[]) => all.filter(({ deficit }) => deficit > 0).length
-  if (breaks(look(judge, slimmed.sizes, drawn, draws)) <= Math.max(aimedAt(allowed), breaks(seen))) best = slimmed
+  const breaks = (all: readonly IndexedOutcome[]) => all.filter(({ deficit }) => deficit > 0).length
+  if (breaks(drawOutcomes(judge, slimmed.sizes, drawn, draws)) <= Math.max(aimedAt(allowed), breaks(seen))) best = slimmed
   const fresh = scenarios(formula, {}, { seed: seed + 1, correlations })
-  const borne = (sizes: Judged['sizes']): Borne => {
-    const count = look(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length
+  const borne = (sizes: JudgedLeg['sizes']): Borne => {
+    const count = drawOutcomes(judge, sizes, fresh, draws).filter(({ deficit }) => deficit === 0).length
     return { borne: count, draws, least: leastShare(count, draws, confidence) }
   }
   const [atTypical, atRobust] = [borne(proposed.sizes), borne(best.sizes)]
   const robust = legOf(wish, judge, best, proposed)
-  const price = priceOf(proposed, robust)
+  const price = costIncrease(proposed, robust)
   const state = atRobust.least >= chance && robust.assessment.meetsTarget ? 'held' : 'notShown'
   return {
     state,
@@ -111,7 +111,7 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
   }
 }
 
-const priceOf = (before: ProposedLeg, after: ProposedLeg): RobustLeg['price'] =>
+const costIncrease = (before: ProposedLeg, after: ProposedLeg): RobustLeg['price'] =>
   Object.fromEntries(
     Object.entries(before.goals).map(([name, value]) => [name, after.goals[name as keyof LegGoals] / value - 1]),
   ) as RobustLeg['price']
@@ -142,24 +142,24 @@ function allowedOf({ chance, confidence, draws, rounds, evaluations, seed }: Num
 /** Failures that are aimed at, fewer than are allowed, so that fresh draws show the share as well. */
 const aimedAt = (allowed: number) => Math.max(0, Math.floor(allowed - 2 * Math.sqrt(2 * allowed)))
 
-interface Seen {
+interface IndexedOutcome {
   readonly index: number
   readonly deficit: number
   readonly broken: readonly string[]
 }
 
-const look = (judge: Judge, sizes: Judged['sizes'], { draw }: Scenarios, draws: number): Seen[] => {
+const drawOutcomes = (judge: Judge, sizes: JudgedLeg['sizes'], { draw }: Scenarios, draws: number): IndexedOutcome[] => {
   const leg = judge.leg(sizes)
   return Array.from({ length: draws }, (_, index) => ({ index, ...judge.under(leg, draw(index)) }))
 }
 
-function mostBroken(seen: readonly Seen[]): (readonly [string, number])[] {
+function mostBroken(seen: readonly IndexedOutcome[]): (readonly [string, number])[] {
   const counts = new Map<string, number>()
   for (const { broken } of seen) for (const check of broken) counts.set(check, (counts.get(check) ?? 0) + 1)
   return [...counts].map(([check, count]) => [titleOf(check), count / seen.length] as const).sort((a, b) => b[1] - a[1])
 }
 
-function legOf(wish: LegWishData, judge: Judge, judged: Judged, { stock, title }: ProposedLeg): ProposedLeg {
+function legOf(wish: LegWishData, judge: Judge, judged: JudgedLeg, { stock, title }: ProposedLeg): ProposedLeg {
   const leg = judge.leg(judged.sizes)
   return {
     title: `${title}, robust`,

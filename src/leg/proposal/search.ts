@@ -1,6 +1,6 @@
 import { randomStream } from '../../numeric/index.js'
 import type { LegGoals } from './goals.js'
-import type { Judge, Judged } from './judge.js'
+import type { Judge, JudgedLeg } from './judge.js'
 import { affords, BETTER, goalValue, mendByModel, slimByModel } from './model-search.js'
 import { type LegSizes, SIZES, stepped } from './sizes.js'
 
@@ -16,10 +16,10 @@ export type SearchProgress = (evaluations: number, deficit: number, governing: s
  * by one in a random order. The order comes from the seed alone, so that the same wish gives the same leg.
  * It judges at most `budget` legs, and at least the one that it starts from.
  */
-export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): Judged {
+export function mend(judge: Judge, start: LegSizes, seed: number, budget: number, progress?: SearchProgress): JudgedLeg {
   const random = randomStream(seed)
   const until = judge.evaluations + budget
-  const tell = ({ deficit, governing }: Judged) => progress?.(judge.evaluations, deficit, governing)
+  const tell = ({ deficit, governing }: JudgedLeg) => progress?.(judge.evaluations, deficit, governing)
   let best = judge.judge(start)
   while (best.deficit > 0 && judge.evaluations < until) {
     const before = best.deficit
@@ -40,11 +40,11 @@ export function mend(judge: Judge, start: LegSizes, seed: number, budget: number
 /** One round through the sizes in a random order, keeping each step that leaves less missing. */
 function sizeBySize(
   judge: Judge,
-  start: Judged,
+  start: JudgedLeg,
   random: ReturnType<typeof randomStream>,
   until: number,
-  tell: (best: Judged) => void,
-): Judged {
+  tell: (best: JudgedLeg) => void,
+): JudgedLeg {
   let best = start
   for (const name of shuffled(SIZES, random)) {
     for (const steps of best.deficit > 2 ? FAR : NEAR) {
@@ -67,7 +67,7 @@ const WORTH = 0.8
 /** A step counts only where this much less is missing. */
 const LESS = 1e-9
 
-function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStream>, until: number): Judged | undefined {
+function pairs(judge: Judge, best: JudgedLeg, random: ReturnType<typeof randomStream>, until: number): JudgedLeg | undefined {
   for (let i = 0; i < PAIRS && judge.evaluations < until; i++) {
     let sizes: LegSizes | undefined = best.sizes
     for (let k = 0; k < 2; k++) {
@@ -81,9 +81,9 @@ function pairs(judge: Judge, best: Judged, random: ReturnType<typeof randomStrea
 }
 
 /** Makes a leg better at a goal, size by size, while all checks hold. Steps that do not serve the goal are not judged where the sizes alone show that. */
-export function slim(judge: Judge, start: Judged, goal: keyof LegGoals, seed: number, budget: number): Judged {
+export function slim(judge: Judge, start: JudgedLeg, goal: keyof LegGoals, seed: number, budget: number): JudgedLeg {
   const random = randomStream(seed, 1)
-  const of = (judged: Judged) => goalValue(judge, goal, judged)
+  const of = (judged: JudgedLeg) => goalValue(judge, goal, judged)
   const until = judge.evaluations + budget
   let best = slimByModel(judge, start, goal, until)
   let min = of(best)

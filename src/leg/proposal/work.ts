@@ -1,5 +1,5 @@
 import { LIBRARY_VERSION } from '../report/version.js'
-import type { Judge, Judged } from './judge.js'
+import type { Judge, JudgedLeg } from './judge.js'
 import type { LegSizes } from './sizes.js'
 
 /** Finished pieces of a search, by name, as plain data. */
@@ -35,7 +35,7 @@ interface WorkOptions {
 }
 
 /** Work in pieces that are kept as they finish. Each piece depends on its name and on the pieces before it alone, so that a resumed search ends with the same legs. */
-export class Work {
+export class WorkPieces {
   used = 0
   /** Legs that all pieces together may judge. */
   #most: number
@@ -66,7 +66,7 @@ export class Work {
   }
 
   /** Does a piece of work, or takes its result where it is kept. The piece gets as many legs to judge as it wants and are left, and none more. */
-  do(name: string, judge: Judge, legs: number, piece: (max: number) => Judged): Judged {
+  do(name: string, judge: Judge, legs: number, piece: (max: number) => JudgedLeg): JudgedLeg {
     const kept = this.#resumed[name]
     const again = kept && judge.judge(kept.sizes)
     if (kept && again && alike(kept.deficit, again.deficit) && alike(kept.margin, again.margin)) return this.#keep(name, again, kept.used)
@@ -83,7 +83,7 @@ export class Work {
     return found
   }
 
-  #keep(name: string, found: Judged, used: number): Judged {
+  #keep(name: string, found: JudgedLeg, used: number): JudgedLeg {
     const { sizes, deficit, margin } = found
     this.used += used
     this.#done[name] = { sizes, used, deficit, margin }

@@ -9,9 +9,9 @@ import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment } from '../result.js'
 import { amount, documentAmount, roundedIn } from './amounts.js'
 import { type FieldRow, fieldRows } from './fields-list.js'
-import { harmsOf } from './harms.js'
+import { sideEffectsOf } from './harms.js'
 import { reached, tried } from './reach.js'
-import { hardestCases, type Suffices, type Want } from './wants.js'
+import { hardestCases, type SufficientChange, type Target } from './wants.js'
 
 /** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings, and what the robot must stand are not. */
 const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
@@ -32,7 +32,7 @@ type ReserveOf = (key: string, among?: ReadonlySet<CaseId>) => number
 interface Changed {
   readonly leg: LegNumbers
   readonly reserve: ReserveOf
-  readonly has: (want: Want, min?: number) => boolean
+  readonly has: (want: Target, min?: number) => boolean
 }
 
 /**
@@ -60,7 +60,7 @@ export class ChangeSearch {
   }
 
   /** The fields that move each of some checks most, those that move it most first. */
-  wants(checks: readonly CheckResult[]): Want[] {
+  wants(checks: readonly CheckResult[]): Target[] {
     const read = fieldsReader(this.#assessment)
     const nudged = new Map<FieldRow, ReserveOf | undefined>()
     const nudge = (field: FieldRow): ReserveOf | undefined => {
@@ -84,7 +84,7 @@ export class ChangeSearch {
         .filter(({ slope }) => Math.abs(slope) > 1e-3)
         .sort((a, b) => Math.abs(b.slope) - Math.abs(a.slope))
         .slice(0, MAX_FIELDS)
-        .map(({ field, slope }): Want => ({ check, key, field, up: slope > 0, short: [] })),
+        .map(({ field, slope }): Target => ({ check, key, field, up: slope > 0, short: [] })),
     )
   }
 
@@ -109,7 +109,7 @@ export class ChangeSearch {
   }
 
   /** Finds the nearest value of each field that suffices. */
-  solve(wants: readonly Want[]): void {
+  solve(wants: readonly Target[]): void {
     for (const field of new Set(wants.map((want) => want.field)))
       for (const up of [true, false]) {
         const asking = wants.filter((want) => want.field === field && want.up === up)
@@ -118,7 +118,7 @@ export class ChangeSearch {
   }
 
   /** Changes a field step by step until each check that calls for the change has its reserve. */
-  #scan(field: FieldRow, up: boolean, asking: readonly Want[]): void {
+  #scan(field: FieldRow, up: boolean, asking: readonly Target[]): void {
     const at = this.#changed(field, up)
     let [open, low] = [asking, 1]
     for (const factor of FACTORS) {
@@ -139,7 +139,7 @@ export class ChangeSearch {
   }
 
   /** Finds how far fields get their checks at the steps that do not suffice. */
-  reach(wants: readonly Want[]): void {
+  reach(wants: readonly Target[]): void {
     for (const field of new Set(wants.map((want) => want.field)))
       for (const up of [true, false]) {
         const asking = wants.filter((want) => want.field === field && want.up === up)
@@ -158,7 +158,7 @@ export class ChangeSearch {
   }
 
   /** Halves the range of factors in which some checks gain their reserve, and takes the end that suffices, rounded to a size that can be made. */
-  #narrow(field: FieldRow, at: (factor: number) => number, wants: readonly Want[], [low, high]: [number, number], rounds: number): void {
+  #narrow(field: FieldRow, at: (factor: number) => number, wants: readonly Target[], [low, high]: [number, number], rounds: number): void {
     if (wants.length === 0) return
     if (rounds === 0) {
       this.#take(field, roundedIn(field.kind as Kind, this.#now(field) as number, at(high)), wants)
@@ -173,11 +173,11 @@ export class ChangeSearch {
   }
 
   /** A change that suffices and that the document allows, with what it does to the other checks. */
-  #take(field: FieldRow, x: number, wants: readonly Want[]): void {
+  #take(field: FieldRow, x: number, wants: readonly Target[]): void {
     const { leg, has } = this.#with(field, x)
     const enough = wants.filter((want) => has(want))
     if (enough.length === 0 || !this.allows(field, { to: documentAmount(field.kind as Kind, x) })) return
-    const harms = harmsOf(this.#quick, leg, this.#checks)
+    const harms = sideEffectsOf(this.#quick, leg, this.#checks)
     const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), harms }
     for (const want of enough) want.suffices = suffices
   }
@@ -188,7 +188,7 @@ export class ChangeSearch {
   }
 
   /** Whether the document allows a change. */
-  allows({ path }: FieldRow, { to }: Pick<Suffices, 'to'>): boolean {
+  allows({ path }: FieldRow, { to }: Pick<SufficientChange, 'to'>): boolean {
     const key = `${path} ${to}`
     let allowed = this.#allowed.get(key)
     if (allowed === undefined) {

@@ -5,13 +5,13 @@ import { type Block, led, type Piece, points, section, text, type Words } from '
 import type { Change, Changes } from './changes.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
-import type { Harm } from './harms.js'
+import type { SideEffect } from './harms.js'
 
 /** Checks that lose their reserve are named up to this many. */
 const MAX_NAMED = 2
 
 /** Checks by part and rank; one that applies only after the change has no rank yet. */
-function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
+function namesOf(assessment: Assessment, harms: readonly SideEffect[]): string {
   const ranks = new Map<string, string[]>()
   for (const harm of harms.slice(0, MAX_NAMED))
     ranks.set(placeOf(harm), [
@@ -24,7 +24,7 @@ function namesOf(assessment: Assessment, harms: readonly Harm[]): string {
 }
 
 /** Ranks of checks that were short already: the page has them above. */
-const ranksOf = (assessment: Assessment, harms: readonly Harm[]): string => {
+const ranksOf = (assessment: Assessment, harms: readonly SideEffect[]): string => {
   const ranks = harms.slice(0, MAX_NAMED).flatMap(({ check }) => (check === undefined ? [] : [rankOf(assessment, check)]))
   return listed([...ranks, ...(harms.length > ranks.length ? [`${harms.length - ranks.length} more`] : [])])
 }

@@ -2,8 +2,8 @@ import type { CheckResult } from '../check-result.js'
 import type { Assessment } from '../result.js'
 import { ChangeSearch } from './change-search.js'
 import { fieldName } from './fields-list.js'
-import type { Harm } from './harms.js'
-import type { Suffices, Want } from './wants.js'
+import type { SideEffect } from './harms.js'
+import type { SufficientChange, Target } from './wants.js'
 
 /** One field changed so far that a check has its required reserve. */
 export interface Change {
@@ -13,7 +13,7 @@ export interface Change {
   readonly from: string
   readonly to: string
   /** Other checks that do worse by it. */
-  readonly harms: readonly Harm[]
+  readonly harms: readonly SideEffect[]
 }
 
 /** What to change for one check. */
@@ -61,7 +61,7 @@ function solved(assessment: Assessment): readonly Changes[] {
 }
 
 /** The changes that suffice and that the document allows, in their order. */
-function listed(wants: readonly Want[]): Change[] {
+function listed(wants: readonly Target[]): Change[] {
   const found = wants
     .flatMap(({ field, suffices }) => (suffices === undefined ? [] : [{ field, suffices }]))
     .sort((a, b) => lost(a.suffices) - lost(b.suffices) || all(a.suffices) - all(b.suffices) || sizeOf(a.suffices) - sizeOf(b.suffices))
@@ -75,12 +75,12 @@ function listed(wants: readonly Want[]): Change[] {
 }
 
 /** Checks that held and then do not, and all that do worse. */
-const lost = ({ harms }: Suffices): number => harms.filter(({ further }) => !further).length
-const all = ({ harms }: Suffices): number => harms.length
-const sizeOf = ({ ratio }: Suffices): number => Math.abs(Math.log(ratio))
+const lost = ({ harms }: SufficientChange): number => harms.filter(({ further }) => !further).length
+const all = ({ harms }: SufficientChange): number => harms.length
+const sizeOf = ({ ratio }: SufficientChange): number => Math.abs(Math.log(ratio))
 
 /** The change that raises the reserve most and that the document allows. */
-function nearestOf(search: ChangeSearch, wants: readonly Want[]): Changes['nearest'] {
+function nearestOf(search: ChangeSearch, wants: readonly Target[]): Changes['nearest'] {
   let best: Changes['nearest']
   for (const { field, nearest } of wants)
     if (nearest !== undefined && nearest.reserve > (best?.reserve ?? 0) && search.allows(field, { to: nearest.given }))

@@ -4,7 +4,7 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { tried } from './reach.js'
 
 /** A check that a change harms. */
-export interface Harm {
+export interface SideEffect {
   readonly key: string
   readonly part: string
   readonly joint?: CheckResult['joint']
@@ -21,8 +21,8 @@ const NOTICED = 0.01
  * Checks that a changed leg does worse on: ones that lose their required reserve, ones that apply only now and lack it, and ones that were short
  * already and lose more than a hundredth of their reserve.
  */
-export function harmsOf(quick: QuickLeg, leg: LegNumbers, checks: ReadonlyMap<string, CheckResult>): Harm[] {
-  return quick.keys(leg).flatMap((key): Harm[] => {
+export function sideEffectsOf(quick: QuickLeg, leg: LegNumbers, checks: ReadonlyMap<string, CheckResult>): SideEffect[] {
+  return quick.keys(leg).flatMap((key): SideEffect[] => {
     const check = checks.get(key)
     const { part, joint, required } = quick.about(leg, key)
     const named = { key, part, ...(joint === undefined ? {} : { joint }), ...(check === undefined ? {} : { check }) }

@@ -8,7 +8,7 @@ export const escaped = (text: string): string => text.replaceAll(/[&<>"']/g, (c)
 const shown = (text: string): string => text.replaceAll(/[&<>]/g, (c) => ENTITIES[c] as string)
 
 /** Where a block stands: the level of its headings, how much lower than usual they are, the heading above it, and whether the script of a report is there. */
-interface At {
+interface RenderContext {
   readonly level: number
   readonly lower: 0 | 1
   readonly heading?: string
@@ -24,16 +24,16 @@ export const htmlSection = (id: string, { title, blocks }: Page): string =>
   `<section aria-labelledby="${id}">\n<h2 id="${id}">${shown(title)}</h2>\n${htmlBlocks(blocks, 1)}\n</section>`
 
 type BlockOf<K, B = Block> = B extends Block ? (K extends B['kind'] ? B : never) : never
-type Maker<K extends Block['kind']> = (block: BlockOf<K>, at: At) => string
+type Renderer<K extends Block['kind']> = (block: BlockOf<K>, at: RenderContext) => string
 
-const list = ({ kind, lines }: BlockOf<'points'>, { scripted }: At): string => {
+const list = ({ kind, lines }: BlockOf<'points'>, { scripted }: RenderContext): string => {
   const [only] = lines
   if (scripted && lines.length === 1 && only !== undefined) return `<p>${inline(only, scripted)}`
   const tag = kind === 'points' ? 'ul' : 'ol'
   return `<${tag}>${lines.map((line) => `<li>${inline(line, scripted)}`).join('')}</${tag}>`
 }
 
-const MAKERS: { readonly [K in Block['kind']]: Maker<K> } = {
+const RENDERERS: { readonly [K in Block['kind']]: Renderer<K> } = {
   heading: (block, { lower }) => {
     const own = block.level + lower
     return `<h${own}>${shown(block.text)}</h${own}>`
@@ -66,14 +66,14 @@ const MAKERS: { readonly [K in Block['kind']]: Maker<K> } = {
 }
 
 /** A block as its maker writes it. */
-const html = (block: Block, at: At): string => (MAKERS[block.kind] as (block: Block, at: At) => string)(block, at)
-const inside = (blocks: readonly Block[], at: At) => blocks.map((block) => html(block, at)).join(at.scripted ? '' : '\n')
+const html = (block: Block, at: RenderContext): string => (RENDERERS[block.kind] as (block: Block, at: RenderContext) => string)(block, at)
+const inside = (blocks: readonly Block[], at: RenderContext) => blocks.map((block) => html(block, at)).join(at.scripted ? '' : '\n')
 
 /** Parts that nothing leads to. */
 const UNNAMED = /^(f\d+|check-.*)$/
 
 /** A picture with its words and its numbers. */
-function htmlPicture(picture: Picture, at: At): string {
+function htmlPicture(picture: Picture, at: RenderContext): string {
   const { id, title, answer, svg, wide } = picture
   const numbers = pictureTable(picture)
   return `<figure id=${id}${wide ? ' class=wholeWidth' : ''}>
@@ -87,7 +87,7 @@ ${numbers === undefined ? '' : `<details open><summary>Numbers of this picture</
  * A table; cells and rows end where the next begins. It is named by its caption, or by the heading or the summary that stands above it. A table that is
  * wider than the page scrolls in a box of its own; the script of a report names that box and lets the keyboard reach it.
  */
-function htmlTable({ caption, head, rows, ids }: TableOf, { scripted }: At, namedBy: 'caption' | 'heading' | 'summary'): string {
+function htmlTable({ caption, head, rows, ids }: TableOf, { scripted }: RenderContext, namedBy: 'caption' | 'heading' | 'summary'): string {
   const body = rows.map((cells, i) => {
     const id = scripted ? undefined : ids?.[i]
     return `<tr${id === undefined ? '' : ` id=${id}`}>${

@@ -1,16 +1,16 @@
 import type { CaseId } from '../cases/events.js'
 import type { CheckResult } from '../check-result.js'
 import type { FieldRow } from './fields-list.js'
-import type { Harm } from './harms.js'
+import type { SideEffect } from './harms.js'
 
 /** A field that a check may be given its reserve with, and what came of it. */
-export interface Want {
+export interface Target {
   readonly check: CheckResult
   readonly key: string
   readonly field: FieldRow
   readonly up: boolean
   /** The change that suffices, if the document allows it. */
-  suffices?: Suffices
+  suffices?: SufficientChange
   /** Factors that were tried and do not suffice. */
   readonly short: number[]
   /** How far the check gets with one of them; only for a check without a change that suffices. */
@@ -18,12 +18,12 @@ export interface Want {
 }
 
 /** A field changed so far that some checks have their reserve. */
-export interface Suffices {
+export interface SufficientChange {
   readonly to: string
   /** The new value over the old one. */
   readonly ratio: number
   /** Checks that it harms. */
-  readonly harms: readonly Harm[]
+  readonly harms: readonly SideEffect[]
 }
 
 /** A small change of a field makes a load case the hardest only if its reserve is at most so many times the least. */

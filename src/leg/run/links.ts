@@ -88,14 +88,14 @@ type Known = Candidate & { readonly from: Origin }
 
 /** Words that say nothing where others stand beside them: a safety factor is no fatigue factor. */
 const GENERAL: readonly string[] = ['factor']
-const telling = (words: readonly string[]): readonly string[] => {
+const isDistinctive = (words: readonly string[]): readonly string[] => {
   const rest = words.filter((word) => !GENERAL.includes(word))
   return rest.length === 0 ? words : rest
 }
 
 /** How well the name of a candidate fits that of an input: the words they share, and the same last word. */
-function likeness(name: string, path: string): number {
-  const [own, sought] = [wordsOf(name), telling(wordsOf(path))]
+function nameSimilarity(name: string, path: string): number {
+  const [own, sought] = [wordsOf(name), isDistinctive(wordsOf(path))]
   return 2 * sought.filter((word) => own.includes(word)).length + (own.at(-1) === sought.at(-1) ? 1 : 0)
 }
 
@@ -109,7 +109,7 @@ function originsOf(
       if (negative && number === 0) continue
       // A zero of no kind, such as a table's, says nothing of its origin; nor does a 1 without a name that fits.
       const says = (candidate: Known) =>
-        candidate.kind !== undefined || (number !== 0 && (number !== 1 || likeness(candidate.name, path) > 0))
+        candidate.kind !== undefined || (number !== 0 && (number !== 1 || nameSimilarity(candidate.name, path) > 0))
       const found = known.filter(
         (candidate) => Object.is(candidate.number, negative ? -number : number) && fits(candidate.kind, kind) && says(candidate),
       )
@@ -128,14 +128,14 @@ const linked = ({ from }: Known, negative: boolean): Link => (negative ? { ...fr
 export function originOf(place: Place, candidates: readonly Candidate[], places: readonly Place[] = [place]): Link | undefined {
   const { found: all, negative } = originsOf(place, withOrigin(candidates))
   const others = places.filter((other) => other.path !== place.path && Object.is(other.number, place.number))
-  const own = all.filter(({ name }) => others.every((other) => likeness(name, other.path) <= likeness(name, place.path)))
+  const own = all.filter(({ name }) => others.every((other) => nameSimilarity(name, other.path) <= nameSimilarity(name, place.path)))
   const found = own.length > 0 ? own : all
   const origin = place.path === '' ? found.at(-1) : bestOf(found, place.path).at(-1)
   if (
     origin !== undefined &&
     place.path !== '' &&
-    isPlainOne({ ...place, kind: origin.kind ?? 'ratio' }) &&
-    likeness(origin.name, place.path) === 0
+    isUnity({ ...place, kind: origin.kind ?? 'ratio' }) &&
+    nameSimilarity(origin.name, place.path) === 0
   )
     return undefined
   return origin === undefined ? undefined : linked(origin, negative)
@@ -156,7 +156,7 @@ export function linksOf(places: readonly Place[], candidates: readonly Candidate
       const best = bestOf(found, place.path)
       const origin = best.filter((each) => !taken.has(each)).at(-1) ?? best.at(-1)
       // The 1 of no cycles, no shift and no reduction: without a name that fits, a value wrote it itself.
-      if (origin === undefined || (likeness(origin.name, place.path) === 0 && (byName || isPlainOne(place)))) continue
+      if (origin === undefined || (nameSimilarity(origin.name, place.path) === 0 && (byName || isUnity(place)))) continue
       taken.add(origin)
       links.set(place, linked(origin, negative))
     }
@@ -167,11 +167,11 @@ const sameKind = (a: string | undefined, b: string | undefined) => a === undefin
 const sameDimension = (a: string | undefined, b: string | undefined) =>
   a === undefined || b === undefined || kindRow(a as Kind).dim === kindRow(b as Kind).dim
 
-const isPlainOne = ({ number, kind }: Place): boolean => number === 1 && (kind === 'ratio' || kind === 'count')
+const isUnity = ({ number, kind }: Place): boolean => number === 1 && (kind === 'ratio' || kind === 'count')
 
 /** The candidates whose names fit best. */
 function bestOf(found: readonly Known[], path: string): readonly Known[] {
-  const fits = found.map(({ name }) => likeness(name, path))
+  const fits = found.map(({ name }) => nameSimilarity(name, path))
   const max = Math.max(...fits)
   return found.filter((_, i) => fits[i] === max)
 }

@@ -9,7 +9,7 @@ import type { Sheet, SheetGap, SheetLeaf, SheetLoop, SheetStep } from './sheet-f
 const WRITTEN = [0, 1, 2, -1, Number.POSITIVE_INFINITY]
 
 /** Makes sheets of one recorded calculation. */
-export class SheetMaker {
+export class SheetBuilder {
   readonly #calculation: Calculation<never>
   /** Texts of steps, made at their first use: many checks share them. */
   readonly #texts = new Map<object, Step>()
