@@ -57,15 +57,11 @@ const AROUND: readonly Folder[] = (
     ],
     [
       'drawings',
-      'drawings-by-hand,drawings-by-hand-drives',
+      'drawings-of-parts,drawings-by-hand,drawings-by-hand-drives',
       'drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
     ],
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
-    [
-      'report',
-      'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases',
-      'changes,printed-words,sentences,charts,evidence,printed-sheet',
-    ],
+    ['report', 'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences'],
     ['proposal', 'propose-leg,stock'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
     ['robot', 'robot-across,robot-rotors,conservation', 'robot'],
