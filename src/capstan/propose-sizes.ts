@@ -21,7 +21,7 @@ const ASSEMBLY_SLACK = 2e-3
 /** Full turns that a clamped cord needs: those that the pinion pays out over the travel, and half a turn on either side of the clamp. */
 export const turnsUnderClamp = ({ ratio, travel }: DriveWishNumbers): number => Math.ceil((ratio * travel) / (2 * Math.PI) + 1)
 
-/** What is chosen for a design. */
+/** Chosen sizes of a design. */
 interface Chosen {
   readonly bendRatio: number
   readonly hold: 'clampedMidPinion' | 'frictionOnly'

@@ -23,7 +23,7 @@ const TEXT_GAP = 3
 
 const acrossPage = ({ side }: Dimension) => side === 'above' || side === 'below'
 
-/** What a dimension takes along its axis: its ends, arrows and text. Downward is backward for turned text. */
+/** Extent of a dimension along its axis: its ends, arrows and text. Downward is backward for turned text. */
 interface Span {
   readonly low: number
   readonly high: number

@@ -45,7 +45,7 @@ function polyline(layer: string, points: readonly Point[], closed: boolean): Pai
   ]
 }
 
-/** What a view draws, as entities of release 12. `back` leads from the page to millimetres; a unit of the page is `perUnit` millimetres. */
+/** Shapes of a view as entities of release 12. `back` leads from the page to millimetres; a unit of the page is `perUnit` millimetres. */
 export function itemPairs(item: Item, back: (point: Point) => Point, perUnit: number): Pair[] {
   switch (item.kind) {
     case 'text':
@@ -73,7 +73,7 @@ export function itemPairs(item: Item, back: (point: Point) => Point, perUnit: nu
   }
 }
 
-/** What a text of release 12 writes for letters beyond ASCII. */
+/** Codes of release 12 for letters beyond ASCII. */
 const LETTERS: Readonly<Record<string, string>> = {
   Ø: '%%c',
   '°': '%%d',

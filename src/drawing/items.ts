@@ -24,7 +24,7 @@ export type LineClass =
   /** No line: an area alone. */
   | 'none'
 
-/** What fills an area: a tone of the ink, the paper, the ink, or the colour of its line. */
+/** Fill of an area: a tone of the ink, the paper, the ink, or the colour of its line. */
 export type Fill = 'tone' | 'paper' | 'solid' | 'force' | 'bad' | 'move'
 
 /** Colour of a text. */

@@ -5,14 +5,14 @@ import { DOT, type Ink, type Item, LINE, SMALL, textAt } from './items.js'
 
 /** A label of a view: lines of text in a column beside it, and a leader to what they name. */
 export interface Label {
-  /** What the label names, in units of the page. */
+  /** The point that the label names, in units of the page. */
   readonly anchor: Point
   readonly lines: readonly string[]
   readonly ink: Ink
   readonly bold: boolean
   /** End of the leader: a dot inside a surface, an arrow on an edge, or no leader. */
   readonly end: 'dot' | 'arrow' | 'none'
-  /** What the number of a numbered label stands for. */
+  /** Legend of the number of a numbered label. */
   readonly meaning?: string
 }
 

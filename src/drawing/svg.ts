@@ -36,7 +36,7 @@ const classes = (line: string, fill?: string): string => {
 
 type Shape = Exclude<Item, TextItem>
 
-/** What an item looks like; items of one look that follow each other are one path. */
+/** Appearance of an item; consecutive items of one appearance are one path. */
 const lookOf = (item: Shape): string => (isDot(item) ? dotsOf(item) : classes(item.line, item.kind === 'lines' ? undefined : item.fill))
 /** Ends of leaders and marks of plots: lines of no length with round ends. */
 const isDot = (item: Shape): item is Extract<Shape, { kind: 'circle' }> =>

@@ -13,7 +13,7 @@ const INNER = PAGE_WIDTH - 2 * MARGIN
 /** Between view and label column. */
 const GAP = 16
 const DEFAULT_HEIGHT = 320
-/** What the text of the last dimension at the left takes beyond its line. */
+/** Room for the text of the last dimension at the left, beyond its line. */
 const TEXT = 13
 
 /** A view on the page. */
@@ -21,13 +21,13 @@ export interface PlacedView {
   readonly items: readonly Item[]
   readonly height: number
   readonly place: Place
-  /** What the numbers of a numbered view stand for. */
+  /** Legend of a numbered view. */
   readonly legend: readonly string[]
 }
 
 const SIDES = ['above', 'below', 'left', 'right'] as const
 
-/** What a view takes at a scale, with the origin of the view at 0. */
+/** Extent of a view at a scale, with the origin of the view at 0. */
 function measured(view: View, scale: number) {
   const to = ([x, y]: Point): Point => [x * scale, -y * scale]
   const dimensions = view.dimensions.map((dimension): Dimension => ({ ...dimension, from: to(dimension.from), to: to(dimension.to) }))

@@ -181,7 +181,7 @@ export class View {
     return { left, right, top, bottom }
   }
 
-  /** What the view shows, without dimensions and labels. */
+  /** The shapes of the view, without dimensions and labels. */
   items(place: Place): readonly Item[] {
     return this.#draw.flatMap((draw) => draw(place))
   }

@@ -1,4 +1,4 @@
-/** A bearing ring needs a width; given where a head or nut is turned on a hole. */
+/** Limit for a head or nut that is turned on a hole: its bearing ring needs a width. */
 export const WIDER_THAN_HOLE = {
   accepts: 'must be larger than the hole',
   holds: ({ bearingDiameter, holeDiameter }: { readonly bearingDiameter: number; readonly holeDiameter: number }) =>
@@ -11,7 +11,7 @@ const COS_30 = Math.sqrt(3) / 2
 export const turnsAgainst = (threadFriction: number, lead: number, meanDiameter: number) =>
   threadFriction * lead < Math.PI * meanDiameter * COS_30
 
-/** The same as a limit of a formula that takes a thread. */
+/** `turnsAgainst` as a limit of a formula that takes a thread. */
 export const LETS_SCREW_TURN = {
   accepts: 'must let the screw turn: friction × pitch must stay below π × pitch diameter × cos 30°',
   holds: ({

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { KNEE_MOTOR } from './knee-drive-inputs.js'
 
-/** What an angle error of the rotor's encoder does to the motor: current out of phase, less torque. */
+/** Effect of an angle error of the rotor's encoder on the motor: current out of phase, less torque. */
 export const commutationError = /* @__PURE__ */ formula('kinematics.commutationError', {
   inputs: {
     /** Error of the rotor’s angle. */

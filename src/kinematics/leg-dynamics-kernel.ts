@@ -31,7 +31,7 @@ export class LegDynamicsKernel extends LegTorqueKernel {
     super(hipOffset, upperLink, lowerLink, links, gravity, rotorInertia)
   }
 
-  /** What all but the torques need; made at its first use. */
+  /** Buffers for everything but the torques; allocated at first use. */
   private get scratch(): Scratch {
     if (this.made === undefined) {
       const [r11, r22, r23, r33] = this.rotor

@@ -111,7 +111,7 @@ export const shellInfillBeam = /* @__PURE__ */ formula('materials.shellInfillBea
 /**
  * The solid zone a fastener in a print needs, and whether the walls round its hole make it.
  * A screw, pin or insert in sparse infill has no strength that could be stated: outside the solid ring nothing is counted, and an infill below 70 %
- * is `refused` where the ring is too thin.
+ * is not accepted where the ring is too thin.
  */
 export const fastenerZone = /* @__PURE__ */ formula('materials.fastenerZone', {
   title: 'solid zone around a fastener',

@@ -94,7 +94,7 @@ export async function readLine(line: string): Promise<unknown> {
   return JSON.parse(text)
 }
 
-/** What a file of results holds. */
+/** Content of a file of results. */
 export interface FileContent {
   readonly header: FileHeader | undefined
   readonly blocks: ReadonlyMap<number, EncodedBlock>

@@ -2,7 +2,7 @@ import { onlyKeys } from '../formula/index.js'
 import { choleskyFactor } from '../numeric/index.js'
 import { InputError, type Issue, issue, refuse } from '../units/index.js'
 
-/** What rounding leaves of the pivot of an input that others determine. */
+/** Pivot that rounding leaves of an input that others determine. */
 const ROUNDING = 1e-12
 
 /** A correlation matrix (row-major) and, where anything is correlated, its lower triangular factor. */

@@ -5,7 +5,7 @@ const FEW = 0.1
 const NEARLY_ALL = 0.9
 /** The rarer of the two keeps this share of the trials, so that it can come back. */
 const MIN_RATE = 0.05
-/** What a generation's successes count for in the next. */
+/** Weight of a generation's successes in the next. */
 const MEMORY = 0.9
 
 /**

@@ -17,7 +17,7 @@ export interface Distribution<V = unknown, S = unknown> {
   readonly spread?: S
   /** The factor of a lognormal distribution. */
   readonly factor?: number
-  /** What is cut off, for a truncated distribution. */
+  /** Limits of a truncated distribution. */
   readonly of?: Distribution<V, S>
 }
 

@@ -15,7 +15,7 @@ export interface Evolution {
   readonly progress?: ((done: number, of: number, best: Candidate) => void) | undefined
 }
 
-/** What one search ended with. */
+/** Result of one search. */
 export interface Evolved {
   readonly population: Candidate[]
   /** The random points from which it began. */

@@ -20,7 +20,7 @@ interface FailureChancesData {
   readonly each: readonly (Chance & {
     /** Name of the output. */
     readonly output: string
-    /** What counts as failure, in words. */
+    /** Criterion of failure, in words. */
     readonly failure: string
     /** Reliability index, where the first-order method found the likeliest point. */
     readonly index: number | undefined
@@ -41,7 +41,7 @@ interface FailureChancesData {
   }
   /** How often the formula ran. */
   readonly evaluations: number
-  /** What a reader should know, in words. */
+  /** Remarks, in words. */
   readonly remarks: readonly string[]
 }
 

@@ -23,7 +23,7 @@ export interface FirstOrderReliability {
 interface ReliabilityData {
   /** Id of the formula. */
   readonly formula: string
-  /** What counts as failure, in words. */
+  /** Criterion of failure, in words. */
   readonly failure: string
   /** The chance of failure. */
   readonly probability: number
@@ -37,14 +37,14 @@ interface ReliabilityData {
   readonly firstOrder: FirstOrderReliability | undefined
   /** How often the formula ran. */
   readonly evaluations: number
-  /** What a reader should know, in words. */
+  /** Remarks, in words. */
   readonly remarks: readonly string[]
 }
 
 /** The chance of a failure. */
 export class Reliability extends Printable {
   readonly formula: string
-  /** What counts as failure, in words. */
+  /** Criterion of failure, in words. */
   readonly failure: string
   /** The chance of failure, by sampling. */
   readonly probability: number
@@ -57,7 +57,7 @@ export class Reliability extends Printable {
   readonly firstOrder: FirstOrderReliability | undefined
   /** How often the formula ran. */
   readonly evaluations: number
-  /** What a reader should know. */
+  /** Remarks. */
   readonly remarks: readonly string[]
 
   constructor(found: ReliabilityData) {

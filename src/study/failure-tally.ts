@@ -47,7 +47,7 @@ function fewWeighted(sum: number, variance: number, largest: number, beyond: num
   return [Math.min(sum, low), Math.min(1, Math.max(sum, high))]
 }
 
-/** What one score does to the chance of failure. */
+/** Effect of one score on the chance of failure. */
 interface ScatterEffect {
   /** By how many percent the chance falls with each percent less scatter. */
   readonly fall: number

@@ -34,7 +34,7 @@ interface OptimumData {
   readonly goals: readonly {
     /** Name of the output. */
     readonly output: string
-    /** What the search does with it. */
+    /** Role in the search. */
     readonly goal: 'minimise' | 'maximise'
   }[]
   /** The best point; with several goals, the best in the first. */

@@ -47,7 +47,7 @@ class Dual {
     private readonly rows: readonly Float64Array[],
     private readonly sides: readonly number[],
     private readonly caps: readonly number[],
-    /** What a unit of each multiplier takes off the step. */
+    /** Change of the step with a unit of each multiplier. */
     private readonly pulls: readonly Float64Array[],
     readonly step: Float64Array,
   ) {

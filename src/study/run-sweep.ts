@@ -48,7 +48,7 @@ export class SweepStopped extends Error {
 
 /** A checked sweep, and what tells it from every other. */
 export interface SweepJob {
-  /** What tells this sweep from every other. */
+  /** Identity of this sweep. */
   readonly id: string
   /** Number of rows. */
   readonly rows: number

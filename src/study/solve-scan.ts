@@ -1,7 +1,7 @@
 import { type Crossings, findRoots } from '../numeric/index.js'
 import { type SearchRange, SMALLEST } from './solve-range.js'
 
-/** What the scans of a range found together, and how they went. */
+/** Combined results of the scans of a range. */
 export interface ScanResult extends Crossings {
   /** Equal steps; 0 where the range was not scanned that way. */
   readonly steps: number

@@ -95,7 +95,7 @@ async function written(file: string, handle: FileHandle, data: FileHeader | Enco
   }
 }
 
-/** What a lock says of the process that holds it. */
+/** Process that holds a lock. */
 interface Holder {
   readonly pid: number
   readonly host: string

@@ -13,7 +13,7 @@ export interface TableChartOptions {
   readonly title?: string
 }
 
-/** What a chart reads of a table. */
+/** Data of a table that a chart reads. */
 interface Drawn {
   readonly id: string
   readonly rows: number

@@ -34,7 +34,7 @@ export interface Estimate {
   readonly error: Quantity<Kind>
 }
 
-/** What the draws gave. */
+/** Results of the draws. */
 export interface MonteCarloUncertainty {
   /** Number of draws. */
   readonly samples: number

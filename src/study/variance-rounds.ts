@@ -4,7 +4,7 @@ import { reordered } from './correlation.js'
 import type { Model } from './model.js'
 import { type Varied, valueAtScore } from './uncertain-model.js'
 
-/** What one replicate gave. */
+/** Results of one replicate. */
 export interface Round {
   readonly mean: number
   readonly variance: number

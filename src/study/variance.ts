@@ -37,7 +37,7 @@ export interface Share {
   readonly high: number
 }
 
-/** What one input has to do with the variance of the result. */
+/** Share of one input in the variance of the result. */
 export interface VarianceShare {
   /** Path of the input. */
   readonly path: string

@@ -13,7 +13,7 @@ export interface WorkerPlan {
   readonly name: string
 }
 
-/** What a thread runs: the job carries its own code, so that nothing but the caller's module is imported. */
+/** Job of a thread: it carries its own code, so that nothing but the caller's module is imported. */
 const THREAD = `
 const { parentPort, workerData } = require('node:worker_threads')
 import(workerData.module).then((module) => {

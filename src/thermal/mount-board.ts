@@ -59,7 +59,7 @@ export function boardLoss(board: NonNullable<MountNumbers['controller']>, curren
   return board.quiescent + bridgeAt(board, current, temperature).loss + switching.total
 }
 
-/** What there is to remark about a controller's loss. */
+/** Remarks on a controller's loss. */
 export function boardNotes(board: NonNullable<MountNumbers['controller']>, current: number, temperature: number): Note[] {
   const { junction } = bridgeAt(board, current, temperature)
   return junction <= HOTTEST_RATED

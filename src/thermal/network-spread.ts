@@ -49,7 +49,7 @@ export function bandsAt(n: NetworkNumbers, T: Float64Array): Float64Array {
   return Float64Array.from(n.names, (_, i) => halfWidth(shifts, (shift) => shift[i]!))
 }
 
-/** What each cause has shifted at the times of a transient: for each time, rows of kelvin by cause. */
+/** Shift by each cause at the times of a transient: for each time, rows of kelvin by cause. */
 export interface CourseShifts {
   readonly times: Float64Array
   readonly rows: readonly (readonly Float64Array[])[]

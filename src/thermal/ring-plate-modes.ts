@@ -45,7 +45,7 @@ export function ringResistance(x: RingPlate): number {
   return higher + (covered ? coupledMean(x, depth) : uniformResistance(plateRadius, depth))
 }
 
-/** What depends on radii alone. */
+/** Terms that depend on radii alone. */
 interface Shape {
   readonly innerRadius: number
   readonly outerRadius: number

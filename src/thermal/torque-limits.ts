@@ -74,7 +74,7 @@ export function worstOf(limits: readonly LimitNumbers[], temperature: (limit: Li
   return { worst: limits[worst]!, index: worst, margin }
 }
 
-/** What a search takes a runaway for: far beyond any limit, kelvin. */
+/** Temperature that a search takes for runaway: far beyond any limit, kelvin. */
 const RUNAWAY_MARGIN = -1000
 const MARGIN_TOLERANCE = 1e-3
 const TORQUE_TOLERANCE = 1e-6

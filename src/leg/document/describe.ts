@@ -118,7 +118,7 @@ function variantNames(issue: z.core.$ZodIssueInvalidUnion): string[] {
   return Array.isArray(options) ? options.map(String) : []
 }
 
-/** A misspelt field is also missing under its right name: one slip, one message. */
+/** A misspelt field is also missing under its right name; only the first gets a message. */
 function withoutDuplicates(issues: readonly Found[]): Issue[] {
   const meantPaths = new Set(issues.map(({ means }) => means))
   return issues
@@ -126,7 +126,7 @@ function withoutDuplicates(issues: readonly Found[]): Issue[] {
     .map(({ path, given, accepts }) => ({ path, given, accepts }))
 }
 
-/** Names of the trade for fields that have another one here. */
+/** Common names of fields that have another name here. */
 const TRADE_NAMES: Readonly<Record<string, string>> = {
   kv: 'speedConstant',
   weight: 'mass',

@@ -40,6 +40,6 @@ export function drawHoles(view: View, { circle, count, hole, sleeve, place }: Bo
   }
 }
 
-/** What the holes are called. */
+/** Names of the holes. */
 export const holeWords = ({ count, hole, sleeve }: BoltCircle, plain: (x: number) => string): readonly string[] =>
   sleeve === undefined ? [`${count} × Ø${plain(hole)}`] : [`${count} × Ø${plain(sleeve)}`, `sleeves Ø${plain(hole)}`]

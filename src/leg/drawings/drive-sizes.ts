@@ -13,7 +13,7 @@ import type { LegValues } from './leg-values.js'
 /** The second stage of a knee that belt or cord drives through the hip, as a joint. */
 export const SECOND = SECOND_STAGE as Joint
 
-/** What turns with the pinion of a drive behind it: the motor, or of the second stage the drum that the motor turns. */
+/** Part that turns with the pinion, behind it: the motor, or of the second stage the drum that the motor turns. */
 export function behindPinion(facts: LegValues, joint: DrivenJoint): { readonly diameter: number; readonly name: string } | undefined {
   if (joint !== SECOND) return { diameter: facts.mm(canDiameter, { joint }), name: 'motor' }
   const { x } = facts.leg
@@ -40,13 +40,13 @@ export const driveSizes = (facts: LegValues, joint: DrivenJoint) => {
     pinionLength: facts.mm(cord.pinion.length, at),
     post: facts.mm(cord.anchor.postDiameter, at),
     behind: behindPinion(facts, joint),
-    /** What the cord is wound around. */
+    /** Name of the part that the cord is wound around. */
     wound: joint === SECOND ? 'hip drum' : 'pinion',
     ratio: facts.get(ratio, at),
     turns: pinionWrap / (2 * Math.PI),
     span: 1000 * span,
     branch: facts.get(branchArc, at),
-    /** What turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
+    /** Part that turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
     turning: joint === SECOND ? 'knee' : joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : jointWords(joint),
     /** Where it is seen from: its positive angles turn counter-clockwise. */
     seen: seenFrom(joint),

@@ -11,7 +11,7 @@ import { amount, answerOf, celsius, checked, resultLines } from './words.js'
 
 const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.runaway']
 
-/** What the temperatures of a motor are that never settles. */
+/** Note on a motor whose temperatures never settle. */
 const ASSUMED_NOTE = 'The temperatures of winding, mount and can are assumed: where every film formula ends.'
 
 /** Temperatures along the heat path of a motor in the load case that is hardest for it. */

@@ -11,7 +11,7 @@ import type { ShaftSizes } from './shaft-sizes.js'
 
 const at = { joint: 'hip' }
 
-/** What turns with the hip on its shaft: drum, pulley or gear wheel of its drive; of another drive a wheel of assumed size. */
+/** Wheel that turns with the hip on its shaft: drum, pulley or gear wheel of its drive; of another drive a wheel of assumed size. */
 export function hipWheel(facts: Facts, s: ShaftSizes): Wheel {
   const made = (kind: Wheel['kind'], material: string, length: number, outer: number): Wheel => ({
     kind,

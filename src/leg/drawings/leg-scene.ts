@@ -15,7 +15,7 @@ import { alongLines, sceneAlong } from './scene-along.js'
 import { sceneDrive } from './scene-drive.js'
 import { springSizes } from './spring-sizes.js'
 
-/** What of the leg a check belongs to. */
+/** Part of the leg that a check belongs to. */
 export type Spot =
   | 'hipDrive'
   | 'kneeDrive'

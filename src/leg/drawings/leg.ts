@@ -53,7 +53,7 @@ export function legDrawing(facts: Facts, check: CheckResult = facts.assessment.g
   return figure.done()
 }
 
-/** What is assumed of the places of the motors. One that turns a joint on its own axis has no other place. */
+/** Assumed places of the motors. One that turns a joint on its own axis has no other place. */
 const placeOfMotors = ({ throughHip, joints }: Scene): string => {
   if (throughHip) return ', both at assumed places on the body'
   const hip = joints[0]?.drive

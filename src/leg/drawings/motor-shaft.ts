@@ -7,18 +7,18 @@ import { gearSetting } from '../plans/gear-setting.js'
 import type { Facts } from './facts.js'
 import { hasCordDrive, isDriven } from './present.js'
 
-/** What a motor carries on its shaft in front of it, mm. */
+/** Part on the shaft in front of a motor, mm. */
 export interface OnShaft {
   readonly diameter: number
   readonly length: number
   readonly label: string
-  /** What its diameter is measured at. */
+  /** Where its diameter is measured. */
   readonly size: string
   /** Where it is drawn, and what of it is assumed. */
   readonly remark: string
 }
 
-/** What the motor of a joint carries on its shaft; absent where the motor, or a gearbox on it, turns the joint itself. */
+/** Part on the shaft of a joint's motor; absent where the motor, or a gearbox on it, turns the joint itself. */
 export function onShaft(facts: Facts, joint: Joint): OnShaft | undefined {
   if (hasCordDrive(facts, joint)) {
     const diameter = 2 * facts.mm(pinionRadius, { joint })

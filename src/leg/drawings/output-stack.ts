@@ -50,7 +50,7 @@ export function outputStackDrawing(facts: Facts, joint: DrivenJoint): Drawing | 
   return figure.done()
 }
 
-/** What the output turns, mm: its thickness along the axis, and how far it stands out above and below it. */
+/** Part that the output turns, mm: its thickness along the axis, and how far it stands out above and below it. */
 interface Carried {
   readonly name: 'leg' | 'crank' | 'pulley' | 'drum'
   readonly thick: number

@@ -36,7 +36,7 @@ function valueAt(points: readonly Point[], x: number): number {
   return y0 + ((y1 - y0) * (x - x0)) / (x1 - x0)
 }
 
-/** What happens to a plate above the limit of its material: a print softens, a metal loses the strength of its temper. */
+/** Failure of a plate above the limit of its material: a print softens, a metal loses the strength of its temper. */
 const beyondLimit = (facts: Facts, at: { readonly joint: Joint }): 'softens' | 'weakens' =>
   facts.isMetal(facts.named('material', plate.material, at)) ? 'weakens' : 'softens'
 
@@ -47,7 +47,7 @@ function profileOf(facts: Facts, at: { readonly joint: Joint }) {
   return { motorFace: course(motorFace), freeFace: course(freeFace), ring: celsius(ring) }
 }
 
-/** What stands in place of the curve of a plate that has none: its motor settles nowhere, or is as warm as the air. */
+/** Text for a plate without a curve: its motor does not settle, or is as warm as the air. */
 function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: CheckResult, unsettled: string | undefined): Drawing {
   const why = unsettled === undefined ? 'The plate is as warm as the air' : `There is no steady temperature: ${unsettled}`
   return figure

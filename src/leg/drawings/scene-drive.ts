@@ -11,7 +11,7 @@ import { hasMotor } from './present.js'
 
 /** The drive of a joint as the view of the whole leg shows it, mm. */
 export interface SceneDrive {
-  /** What turns with the joint, and what it is called. Of a drive on the axis of the joint, the motor. */
+  /** Part that turns with the joint, and its name. Of a drive on the axis of the joint, the motor. */
   readonly drum: number
   readonly name: string
   /** The same in one word, where two of them turn on the hip axis. */

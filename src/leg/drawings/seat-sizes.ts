@@ -5,7 +5,7 @@ import * as rodEnd from '../parts/transmission/rod-ends/fields.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import type { LegValues } from './leg-values.js'
 
-/** What stands beside a bearing on the same pin: the rod's eye, or the cheeks of the arm, mm; thickness as of the pin that the document gives. */
+/** Neighbour of a bearing on the same pin: the eye of the rod or the cheeks of the arm, mm. Its thickness comes from the pin in the document. */
 function besideOf(facts: LegValues, pivot: Pivot, isInEye: boolean) {
   if (pivot === 'hip' || pivot === 'knee' || pivot === 'sidewaysHip') return undefined
   const { x } = facts.leg
@@ -44,7 +44,7 @@ export function seatSizes(facts: LegValues, pivot: Pivot) {
     material,
     metal: facts.isMetal(material),
     isInEye,
-    /** What goes through its bore. */
+    /** Name of the part in its bore. */
     axle: pivot === 'drum' ? 'axle' : 'pin',
     beside: besideOf(facts, pivot, isInEye),
     cap:

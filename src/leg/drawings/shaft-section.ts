@@ -3,10 +3,10 @@ import { ballBearing } from './ball-bearing.js'
 import type { ShaftSizes } from './shaft-sizes.js'
 import { layers, METAL, OTHER_METAL } from './words.js'
 
-/** What sits on the shaft in the plane of the leg, mm. */
+/** Wheel on the shaft in the plane of the leg, mm. */
 export interface Wheel {
   readonly kind: 'drum' | 'pulley' | 'wheel'
-  /** What its diameter is that of. */
+  /** Name of the part with this diameter. */
   readonly circle: 'cord circle' | 'pitch circle' | 'diameter'
   readonly length: number
   readonly outer: number
@@ -100,7 +100,7 @@ function half(view: View, s: ShaftSizes, wheel: Wheel, { r, R, plane, hubHalf, e
   })
 }
 
-/** What the stack is clamped by, the ring in which its parts touch, and its key. */
+/** Clamping screw of the stack, contact ring of its parts, and its key. */
 function stackOf(view: View, { stack, width, spacing, diameter }: ShaftSizes, { r, plane, spacer: [inner, outer] }: Places): void {
   if (stack === undefined) return
   const { key, flat } = stack

@@ -3,7 +3,7 @@ import * as shaft from '../parts/hip-shaft/fields.js'
 import * as stack from '../parts/hip-shaft/stack-fields.js'
 import type { Facts } from './facts.js'
 
-/** What is clamped together on the shaft; absent where the document does not say. */
+/** Parts clamped together on the shaft; absent where the document gives none. */
 function stackSizes(facts: Facts) {
   const given = shaftOf(facts.leg.x).stack
   if (given === undefined) return undefined

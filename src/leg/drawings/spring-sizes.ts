@@ -7,7 +7,7 @@ import * as spring from '../parts/springs/fields.js'
 import { extensionLaw, stretchOfTravel, torsionLaw } from '../parts/springs/values.js'
 import type { LegValues } from './leg-values.js'
 
-/** What both kinds of spring have, mm and radians. */
+/** Sizes that both kinds of spring have, mm and radians. */
 const woundSizes = (facts: LegValues, at: { readonly joint: Joint }) => ({
   wireKind: facts.get(spring.wire, at),
   wire: facts.mm(spring.wireDiameter, at),

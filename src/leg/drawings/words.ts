@@ -20,7 +20,7 @@ export const checked = (check: CheckResult): Row => [`${check.part}: ${check.mod
 export const degrees = (radians: number): number => (radians * 180) / Math.PI
 export const celsius = (kelvin: number): number => kelvin - 273.15
 
-/** What a drawing of a part says first: its name and the state of its check nearest to the limit. */
+/** First words of a drawing: the name of the part and the state of its check nearest to the limit. */
 export function answerOf(name: string, check: CheckResult | undefined): { readonly answer: string; readonly fails: boolean } {
   if (check === undefined) return { answer: name, fails: false }
   const state = check.reserve < 1 ? 'fails' : check.reserve < check.requiredReserve ? 'holds, below its required reserve' : 'holds'

@@ -12,7 +12,7 @@ import { type Facts, resultSentence } from './facts.js'
 import { amount, answerOf, boltWords, checked } from './words.js'
 
 const CHECKS = ['cord.slack', 'cord.shelf', 'kneeCord.slack', 'kneeCord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
-/** What the tension of a kind does over years, as the checks have it. */
+/** How the tension of each kind falls over years, as in the checks. */
 const OF_KIND = {
   cord: 'Cords relax by the same share in every year, and within the first by as much in each tenfold time from an hour on.',
   belt: 'Belts bed in: the first hours and days take as much in each tenfold time from an hour on, until a year has taken the share of the document.',
@@ -20,7 +20,7 @@ const OF_KIND = {
 const MONTHS = 12
 const DAYS = 365
 
-/** What a cord or belt is called: that of a joint by the joint, that along the upper link by the link. */
+/** Name of a cord or belt: by its joint, or by the link that it runs along. */
 const nameOf = (joint: DrivenJoint): string => (joint === SECOND ? 'upper link' : jointWords(joint))
 
 /** Cords or belts whose tension falls. */

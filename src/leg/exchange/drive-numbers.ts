@@ -8,7 +8,7 @@ import type { ControlSheet } from '../plans/control-sheet.js'
 /** A joint that a motor may drive. */
 export type Driven = 'sidewaysHip' | 'hip' | 'knee'
 
-/** What other tools ask of the drive of a joint, SI, at the joint or at the drum on the hip axis that moves it through a rod. */
+/** Data of a joint's drive for other tools, SI, at the joint or at the drum on the hip axis that moves it through a rod. */
 export interface DriveNumbers {
   /** Turns of the motor for one of the joint, negative where they turn against each other. */
   readonly signedRatio: number

@@ -11,7 +11,7 @@ import { counterweightOf } from './measured-joints.js'
 import type { MeasurementId } from './measurements.js'
 import { slipTorqueOf } from './model-slip.js'
 
-/** What a column may hold, SI. */
+/** Range of a column, SI. */
 export interface ColumnRange {
   readonly low: number
   readonly high: number

@@ -52,7 +52,7 @@ export interface MovedField {
   }[]
 }
 
-/** What logs say of a leg, before anything is assessed. */
+/** Estimates from the logs of a leg, before it is assessed. */
 export interface Corrections {
   readonly leg: Leg
   readonly moved: readonly MovedField[]

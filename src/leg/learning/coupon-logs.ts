@@ -2,7 +2,7 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { cordJoints, drivenJoints, JOINTS, type Joint, jointOf } from '../numbers.js'
 import type { LogColumn } from './logs.js'
 
-/** What a printable coupon shows. */
+/** Printable coupons, by the property that each measures. */
 export const COUPONS = ['couponHoles', 'couponBars', 'couponSplit', 'couponDrum', 'couponSandwich', 'couponPlate'] as const
 /** One kind of coupon. */
 export type CouponId = (typeof COUPONS)[number]

@@ -34,7 +34,7 @@ const HEAT_CAPACITY = 400
 const NO_CAN = -30
 const DAY = 86_400
 
-/** What the log of a coupon reads, and what the leg expects of it. */
+/** Columns of a coupon's log, and the reading that the leg predicts. */
 export function readingOf(x: LegNumbers, { id, of }: CouponOf): CouponReading {
   switch (id) {
     case 'couponHoles':

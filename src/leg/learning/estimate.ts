@@ -21,7 +21,7 @@ export interface NamedLog {
   readonly text: string
 }
 
-/** What is done with what is not believed. */
+/** Treatment of implausible logs. */
 export interface EstimateOptions extends SpikeOptions {
   /** Logs to use although they are not believed, by name. */
   readonly insist?: readonly string[]

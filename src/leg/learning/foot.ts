@@ -10,7 +10,7 @@ import type { ReadLog } from './logs.js'
 export interface ComparedLog {
   /** Name of the log. */
   readonly log: string
-  /** What was measured, in plain words. */
+  /** The measured quantity, in plain words. */
   readonly what: string
   /** Infinite where the model's drives hold no load in the standing pose. */
   readonly predicted: Quantity<Kind>
@@ -22,7 +22,7 @@ export interface ComparedLog {
   readonly interval: readonly [Quantity<Kind>, Quantity<Kind>] | undefined
   /** `agrees` where interval and band overlap. */
   readonly state: 'agrees' | 'above' | 'below' | 'undetermined'
-  /** What to think of it. */
+  /** Interpretation. */
   readonly means: string
 }
 

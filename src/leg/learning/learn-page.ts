@@ -7,10 +7,10 @@ import type { Learnt } from './learnt.js'
 
 const STATES = { corrected: 'corrected', confirmed: 'confirmed', undetermined: 'undetermined', notApplied: 'not applied' } as const
 
-/** What was learnt as Markdown: fields with their confidence, what was wrong with the logs, both verdicts. */
+/** Results of learning as Markdown: fields with their confidence, faults of the logs, both verdicts. */
 export const learntText = (learnt: Learnt): string => markdownPage(learntPage(learnt))
 
-/** What was learnt as a page. @internal */
+/** Results of learning as a page. @internal */
 export function learntPage({ leg, moved, compared, remarks, next, comparison }: Learnt): Page {
   return {
     title: `${leg.name}: results of the test stand`,

@@ -5,7 +5,7 @@ import type { ComparedLog } from './foot.js'
 import type { LogRemark } from './logs.js'
 import type { NextMeasurement } from './next.js'
 
-/** What was learnt. */
+/** Results of learning. */
 export interface Learnt {
   /** The leg with the corrected fields. */
   readonly leg: Leg
@@ -13,7 +13,7 @@ export interface Learnt {
   readonly moved: readonly MovedField[]
   /** Measurements that correct no field, next to what the corrected leg predicts. */
   readonly compared: readonly ComparedLog[]
-  /** What was found in the logs. */
+  /** Findings in the logs. */
   readonly remarks: readonly LogRemark[]
   /** What to measure next, the most informative first. */
   readonly next: readonly NextMeasurement[]

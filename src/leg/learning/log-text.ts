@@ -11,7 +11,7 @@ export interface LogText {
   readonly notes: readonly { readonly key: string; readonly value: string; readonly line: number }[]
   readonly header: LogLine | undefined
   readonly rows: readonly LogLine[]
-  /** What separates the cells, and whether a comma is the decimal sign. */
+  /** Separator of the cells, and whether a comma is the decimal sign. */
   readonly separator: ',' | ';' | '\t'
   readonly decimalComma: boolean
 }

@@ -1,6 +1,6 @@
 import type { LogColumn } from './logs.js'
 
-/** What can be measured on the test stand, in the order in which the leg is measured. */
+/** Measurements on the test stand, in the order in which they are made. */
 export const MEASUREMENTS = [
   'cordFriction',
   'windup',

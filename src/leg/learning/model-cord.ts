@@ -81,7 +81,7 @@ export function pretensionModel(leg: LegModel, log: string, joint: Joint, accura
   })
 }
 
-/** What the decay of a tension is fitted to. */
+/** Data of a fit to the decay of a tension. */
 interface Decay {
   readonly log: string
   /** The pretension, the share that a year leaves, and what else the readings depend on. */

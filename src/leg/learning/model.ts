@@ -12,7 +12,7 @@ export interface Parameter {
   readonly scale: 'plain' | 'log'
   /** Standard deviation round its start in that coordinate, of what is known without the log; absent for what only the log determines. */
   readonly deviation: number | undefined
-  /** What would make it better known. */
+  /** Measurement that would narrow it. */
   readonly cure: string | undefined
 }
 

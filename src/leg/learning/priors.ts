@@ -7,7 +7,7 @@ import { SECOND_STAGE } from '../second-stage.js'
 import { springRateOf } from './model-parallel.js'
 import { shown } from './shown.js'
 
-/** What is expected of a field before it is measured, and what no such part can have. SI. */
+/** Expected range of a field before it is measured, and its physical limits. SI. */
 export interface Expectation {
   readonly low: number
   readonly typical: number
@@ -51,7 +51,7 @@ const BOUNDS: Readonly<Record<string, readonly [number, number, string]>> = {
   specificHeat: [350, 900, 'copper has 385, steel 460 and aluminium 900 J/(kg K): a motor lies between'],
 }
 
-/** What is expected of a field. */
+/** Expected range of a field. */
 export function expectationOf(leg: LegModel, path: string): Expectation {
   const { x } = leg
   const name = path.split('.').at(-1) as string

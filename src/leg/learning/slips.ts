@@ -86,7 +86,7 @@ function slipsOf(id: MeasurementId, units: readonly string[]): Slip[] {
   return [...swapped, ...current, ...signs, ...inOtherUnit, ...joint, ...decimals]
 }
 
-/** What explains a log that is not believed. */
+/** Explanations of an implausible log. */
 export interface Suspect {
   readonly leg: LegModel
   readonly id: MeasurementId

@@ -1,6 +1,6 @@
 import type { LogRemark } from './logs.js'
 
-/** What may be done with readings far outside the scatter of the rest. */
+/** Treatment of readings far outside the scatter of the rest. */
 export interface SpikeOptions {
   /** Readings far outside the scatter of the rest: left out of the fit (default) or kept in it. They are reported either way. */
   readonly spikes?: 'leaveOut' | 'keep'

@@ -49,7 +49,7 @@ const driveBlocks = (drives: AssemblyPlan['drives']): Block[] =>
     ),
   )
 
-/** What to cut and buy for one leg: cords, pins, shaft, rod, drives, bolts. @internal */
+/** Parts to cut and buy for one leg: cords, pins, shaft, rod, drives, bolts. @internal */
 export function cutBlocks(plan: AssemblyPlan): readonly (Block | undefined)[] {
   const { cuts } = plan
   const noCords = plan.windings.length === 0

@@ -1,7 +1,7 @@
 import { type In, InputError, issue, type Quantity, quantity } from '../../units/index.js'
 import { knownOptions } from '../options.js'
 
-/** What the plan needs and the specification does not hold. */
+/** Inputs of the plan that the specification does not hold. */
 export interface AssemblyOptions {
   /** Free tail at each cord end, for pulling and for another end fitting. Default 150 mm. */
   readonly tail?: In<'length'>

@@ -13,7 +13,7 @@ import type { CordCheck, Coupon, Trouble } from './workshop-checks.js'
 export interface AssemblyPlan {
   /** The leg that the plan is for. */
   readonly leg: Leg
-  /** What can hurt someone during the work. */
+  /** Hazards of the work. */
   readonly cautions: readonly string[]
   /** Values that the plan needs and the document does not hold. */
   readonly assumed: readonly Assumed[]
@@ -35,16 +35,16 @@ export interface AssemblyPlan {
   readonly bonds: readonly BondStep[]
   /** The order of work. */
   readonly steps: readonly string[]
-  /** What to look at again after some time. */
+  /** Points to inspect again after some time. */
   readonly followUps: readonly FollowUp[]
   /** Lengths and loads of the finished cords. */
   readonly checks: readonly CordCheck[]
-  /** What to try on scraps first. */
+  /** Trials on scrap first. */
   readonly coupons: readonly Coupon[]
-  /** What to do when a reading is off. */
+  /** Remedies for a reading that is off. */
   readonly troubles: readonly Trouble[]
-  /** What to buy for one leg. */
+  /** Parts and materials to buy for one leg. */
   readonly shopping: readonly ShoppingLine[]
-  /** What does not go together as specified. */
+  /** Conflicts in the specification. */
   readonly problems: readonly string[]
 }

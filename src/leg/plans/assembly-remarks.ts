@@ -52,7 +52,7 @@ export function assumedOf(
   ]
 }
 
-/** What is assumed of cords. */
+/** Assumptions on cords. */
 const assumedOfCords = (options: AssemblyOptions, tail: Quantity<'length'>, bedding: Quantity<'strain'>): Assumed[] => [
   {
     what: 'free tail at each cord end',
@@ -69,7 +69,7 @@ const assumedOfCords = (options: AssemblyOptions, tail: Quantity<'length'>, bedd
   },
 ]
 
-/** What keeps the leg from going together as specified. */
+/** Conflicts that keep the leg from being assembled as specified. */
 export function problemsOf(
   bench: LegModel,
   { drives, cuts, windings, tensioners, presses }: Pick<AssemblyPlan, 'drives' | 'cuts' | 'windings' | 'tensioners' | 'presses'>,

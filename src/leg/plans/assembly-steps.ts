@@ -16,7 +16,7 @@ const WEEK = 7 * DAY
 export const kilograms = (newton: number) => `${significant(newton / STANDARD_GRAVITY, 3)} kg on a scale`
 const percent = (x: number) => `${Math.round(100 * x)} %`
 
-/** What to look at again after a day and a week. @internal */
+/** Points to inspect again after a day and a week. @internal */
 export function followUps(
   bench: LegModel,
   tensioners: readonly TensionerSetting[],

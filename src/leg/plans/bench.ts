@@ -12,7 +12,7 @@ import { throughGeometry } from './through-geometry.js'
 
 /** A value the plan needs and the specification does not hold. */
 export interface Assumed {
-  /** What the value is. */
+  /** Name of the value. */
   readonly what: string
   /** The value that the plan uses, as text. */
   readonly value: string

@@ -12,13 +12,13 @@ import type { Trouble } from './workshop-checks.js'
 /** A pin or shaft next to the output must be in line with it within this, m: common practice of coupled bearings in printed frames. */
 const IN_LINE = 5e-5
 
-/** What the output turns on the hip axis, of a knee that is driven from there; absent where it turns its joint. */
+/** Part that the output turns on the hip axis where the knee is driven from there; absent where it turns its joint. */
 function onHipAxis({ joints: { knee } }: LegNumbers, joint: DrivenJoint): 'crank' | 'pulley' | 'drum' | undefined {
   if (joint !== 'knee' || knee.through === undefined) return undefined
   return { rod: 'crank', belt: 'pulley', cord: 'drum' }[knee.through.kind] as 'crank' | 'pulley' | 'drum'
 }
 
-/** What carries the leg, or the drum on the hip axis: the bearings of the output, or others next to them. */
+/** Bearings that carry the leg, or the drum on the hip axis: those of the output, or others next to them. */
 function carrying(x: LegNumbers, joint: DrivenJoint, kind: 'direct' | 'gearbox') {
   const { radialLoad, tiltingMoment, overhang } = driveOf(x, joint, kind)
   const turned = onHipAxis(x, joint)
@@ -50,7 +50,7 @@ function carrying(x: LegNumbers, joint: DrivenJoint, kind: 'direct' | 'gearbox')
 
 /** Lever on which the play of a drum on the hip axis is read, m. */
 const LEVER = 0.1
-/** What is moved to feel the play of the output, and where it is read. */
+/** Part that is moved to feel the play of the output, and where the play is read. */
 const playAt = (x: LegNumbers, joint: DrivenJoint, part: string) => {
   if (onHipAxis(x, joint) !== undefined) return { arm: LEVER, moved: `the ${part}, before what runs to the knee is laid on it,` }
   return { arm: joint === 'knee' ? x.links.lower.length : x.links.upper.length, moved: 'the link' }

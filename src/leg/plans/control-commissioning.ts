@@ -15,7 +15,7 @@ export interface SignTest {
   readonly joint: DrivenJoint
   /** Current of the test: enough to turn the hanging leg, far from anything that breaks. */
   readonly current: Quantity<'peakPhaseCurrent'>
-  /** What the joint does at a positive current of the motor. */
+  /** Motion of the joint at a positive current of the motor. */
   readonly moves: string
   /** Current of the standing robot, with the sign of the motor. */
   readonly standing: Quantity<'peakPhaseCurrent'>

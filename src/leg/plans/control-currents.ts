@@ -8,7 +8,7 @@ import { coldTorqueConstants } from './control-magnets.js'
 import { type PulseStart, pulseCurrent, pulseStarts } from './control-pulse.js'
 import { driveFacts } from './drive-facts.js'
 
-/** What the current limits of a joint depend on besides the leg, SI. */
+/** Inputs of a joint's current limits besides the leg, SI. */
 export interface CurrentLimitInputs {
   readonly leg: LegModel
   /** Back-EMF constant with the magnets at 20 °C, and as warm as the hottest walk makes them. */
@@ -73,7 +73,7 @@ export function currentLimitsOf(joint: DrivenJoint, ask: CurrentLimitInputs): Cu
   }
 }
 
-/** What the winding alone allows for a time. */
+/** Current that the winding alone allows for a time. */
 function ownPulse(
   { typical, unfavourable }: ReturnType<typeof pulseStarts>,
   seconds: number,

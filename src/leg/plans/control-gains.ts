@@ -16,7 +16,7 @@ import { throughGeometry } from './through-geometry.js'
 export interface Gains {
   /** Bandwidth of the position loop, and what sets it. */
   readonly bandwidth: Quantity<'frequency'>
-  /** What sets the bandwidth. */
+  /** The limit that sets the bandwidth. */
   readonly limitedBy: string
   /** Natural frequency of the leg on what gives in the drive, motor held, leg in the air; absent where nothing that gives is calculated. */
   readonly motorLocked: Quantity<'frequency'> | undefined

@@ -5,7 +5,7 @@ import { angle } from './bench.js'
 import { phrase } from './sheet-units.js'
 import { throughGeometry } from './through-geometry.js'
 
-/** What the run shows of a drive at every start after the first one. */
+/** Findings of a homing run on the drive, at every start after the first. */
 function findings(x: LegNumbers, joint: DrivenJoint): string {
   const same = 'At every start the number must come out the same within the tolerance.'
   const moved = 'The same number, but the stops at other counts than stored (encoder absolute over the turn):'

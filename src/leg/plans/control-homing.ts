@@ -32,7 +32,7 @@ export interface HomingCheck {
   readonly softMotorLimits: readonly [Quantity<'angle'>, Quantity<'angle'>] | undefined
   /** Counts of the motor's encoder from stop to stop, rigid drive. */
   readonly countsBetweenStops: Quantity<'count'>
-  /** What windup and play at both stops and rounding may add to that. */
+  /** Share of windup, play at both stops and rounding in that. */
   readonly tolerance: Quantity<'count'>
   /** The smallest slip that shows, at the joint. */
   readonly smallestSlip: Quantity<'angle'>
@@ -47,14 +47,14 @@ const LIFTING = 1.5
 /** Software limits stay this far inside the stops, besides the windup: backlash of the stops and a late sample. */
 const INSIDE = Math.PI / 180
 
-/** What a homing run depends on besides the leg, SI: torques and inertia at the joint. @internal */
+/** Inputs of a homing run besides the leg, SI: torques and inertia at the joint. @internal */
 export interface HomingInputs {
   /** Torque for one ampere. */
   readonly torquePerAmpere: number
   /** The absolute maximum at typical values, and with uncertain ones at their unfavourable ends. */
   readonly most: number
   readonly cautious: number
-  /** What lifts the hanging leg: gravity and drag. */
+  /** Torque that lifts the hanging leg: gravity and drag. */
   readonly lifting: number
   /** Of the rotor. */
   readonly inertia: number

@@ -83,7 +83,7 @@ export interface MotorControl {
 
 const constants = (emf: number) => torqueConstants({ backEmfConstant: new Quantity(emf, 'backEmfConstant') })
 
-/** What the numbers of a joint are worked out from. @internal */
+/** Inputs of the numbers of a joint. @internal */
 export interface JointControlInputs extends CurrentLimitInputs {
   /** Winding after a walk in hot air. */
   readonly hottest: number

@@ -10,7 +10,7 @@ import { torque } from './bench.js'
 export interface CurrentLimit {
   /** How long; absent for continuous and for a limit that no moment may pass. */
   readonly duration: Quantity<'time'> | undefined
-  /** What the limit is for. */
+  /** Purpose of the limit. */
   readonly what: string
   /** Current at typical values, as a peak phase current. */
   readonly peakPhase: Quantity<'peakPhaseCurrent'>
@@ -24,7 +24,7 @@ export interface CurrentLimit {
   readonly condition: string
   /** The same with every uncertain value at its unfavourable end. Set this one until the test stand has narrowed the ranges. */
   readonly cautious: Quantity<'peakPhaseCurrent'>
-  /** What sets the cautious one, and in which condition. */
+  /** Check that sets the cautious limit, with its condition. */
   readonly cautiousBy: string
 }
 
@@ -42,7 +42,7 @@ export interface Limit {
 
 /** Natural logarithm of a reserve of plenty. */
 const LARGE = 7
-/** What fails is read this far above the limit, as a share of it. */
+/** The failing check is read this far above the limit, as a share of it. */
 const ABOVE = 1e-6
 
 /** Smallest reserve among some comparisons, and the comparison that has it. */

@@ -8,7 +8,7 @@ import { MAGNET } from './control-magnet.js'
 import { LANDINGS, VOLTAGE_ROOM } from './control-supply.js'
 import { phrase, shown } from './sheet-units.js'
 
-/** What the sheet needs and the specification does not hold. */
+/** Inputs of the sheet that the specification does not hold. */
 export interface ControlOptions {
   /** Rate of the position loop. Default 1 kHz. */
   readonly loopRate?: In<'frequency'>
@@ -97,7 +97,7 @@ export function readOptions({ x }: LegModel, options: ControlOptions): ReadOptio
   return read
 }
 
-/** What the sheet assumes, with reasons. @internal */
+/** Assumptions of the sheet, with reasons. @internal */
 export function assumedBy(x: LegNumbers, options: ControlOptions, read: ReadOptions): Assumed[] {
   const why = (path: keyof ControlOptions, reason: string) => (options[path] === undefined ? reason : 'given')
   const copper = ofJointsInWords(x, (joint) => shown(read.copper(joint)))

@@ -29,6 +29,6 @@ export interface ControlSheet {
   readonly supply: SupplyLimits
   /** Values that the sheet needs and the document does not hold. */
   readonly assumed: readonly Assumed[]
-  /** What can hurt someone when the leg is powered. */
+  /** Hazards of the powered leg. */
   readonly cautions: readonly string[]
 }

@@ -48,7 +48,7 @@ export interface SupplyLimits {
   readonly steps: readonly string[]
 }
 
-/** What the limits depend on besides the leg, SI. @internal */
+/** Inputs of the limits besides the leg, SI. @internal */
 export interface SupplyLimitInputs {
   /** Capacitors of all controllers together. */
   readonly capacitance: number

@@ -76,7 +76,7 @@ const LIMIT_HEAD = [
   'what sets the first column',
 ]
 
-/** What each limit is the least over. */
+/** Conditions of which each limit is the lowest. */
 function corners(joints: readonly JointControl[]): string {
   const kinds = joints.map(({ drive }) => drive)
   const ages = [...new Set(kinds.flatMap((kind) => wordsOfKind(kind).ages ?? []))]

@@ -37,7 +37,7 @@ export function throughHip(leg: LegModel, knee: JointControl, gravity: GravityTe
   return through && { rows: rowsOf(through, knee), rules: [...rulesOf(through, knee, gravity), ...lossesOf(leg)] }
 }
 
-/** What the controllers cannot know of the losses between the hip axis and the knee; a rod has next to none. */
+/** Losses between hip axis and knee that the controllers cannot measure; a rod has next to none. */
 function lossesOf({ x }: LegModel): readonly string[] {
   const second = beltOrCordOf(x)
   if (second === undefined) return []

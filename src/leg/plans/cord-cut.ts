@@ -10,7 +10,7 @@ export interface CordCut {
   readonly joint: DrivenJoint
   /** Name of the cord in the document. */
   readonly cord: string
-  /** What to cut, both tails and end fittings in it. */
+  /** Length to cut, with both tails and end fittings. */
   readonly cutLength: Quantity<'length'>
   /** Anchor to anchor along its way. */
   readonly workingLength: Quantity<'length'>

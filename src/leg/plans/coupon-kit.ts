@@ -22,9 +22,9 @@ export interface CouponSheet {
   readonly what: string
   /** How to print it, load it with what a home workshop has, and read it. */
   readonly how: string
-  /** What can hurt. */
+  /** Hazards. */
   readonly caution: string
-  /** What the leg expects. */
+  /** Reading that the leg predicts. */
   readonly expect: string
   /** First lines of the CSV file. */
   readonly csv: string

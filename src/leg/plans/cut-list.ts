@@ -45,7 +45,7 @@ export interface BoltCut {
   readonly catalogue: Quantity<'length'> | undefined
 }
 
-/** What to cut and lay out before assembly. */
+/** Parts to cut and lay out before assembly. */
 export interface CutList {
   /** Cords to cut from the spool. */
   readonly cords: readonly CordCut[]

@@ -7,7 +7,7 @@ import { efficiency, mass, freePlay as ownFreePlay, signedRatio } from '../parts
 import { freePlay } from '../parts/transmission/through-hip/whole.js'
 import { calculationFor } from '../what-if.js'
 
-/** What plans read of the drive of a joint, whatever its kind, SI. */
+/** Data of a joint's drive for the plans, the same for every kind, SI. */
 export interface DriveFacts {
   readonly kind: DriveKind
   /** Turns of the motor for one of the joint, without sign. */
@@ -26,7 +26,7 @@ export interface DriveFacts {
   readonly mass: number | undefined
 }
 
-/** What a drive of any kind answers. */
+/** Data that every kind of drive gives. */
 export function driveFacts(leg: LegModel, joint: DrivenJoint): DriveFacts {
   const calculation = calculationFor(leg)
   const here = calculation.instances.implied(placeOf(calculation, { joint })) as never
@@ -53,11 +53,11 @@ export function ownPlay(leg: LegModel, joint: DrivenJoint): number {
 export interface DriveWords {
   /** The drive. */
   readonly drive: string
-  /** What turns with the joint. */
+  /** Part that turns with the joint. */
   readonly output: string
-  /** What stretches or twists between motor and joint. */
+  /** Part that stretches or twists between motor and joint. */
   readonly elastic: string
-  /** What ages, with its article, where something does. */
+  /** Part that ages, with its article; absent where none does. */
   readonly ages?: string
 }
 

@@ -19,16 +19,16 @@ export interface DriveWork {
   readonly kind: DriveKind | 'counterweight' | 'spring' | 'beltAlongLink' | 'cordAlongLink'
   /** Sizes to buy, to cut and to set. */
   readonly sizes: readonly DriveSize[]
-  /** What to buy besides the motor. */
+  /** Purchases besides the motor. */
   readonly parts: readonly ShoppingLine[]
-  /** What to do before the motor is bolted on. */
+  /** Steps before the motor is bolted on. */
   readonly before: readonly string[]
-  /** What to do after it. */
+  /** Steps after it. */
   readonly steps: readonly string[]
-  /** What to look at again after some time. */
+  /** Points to inspect again after some time. */
   readonly followUps: readonly FollowUp[]
-  /** What to do when a reading is off. */
+  /** Remedies for a reading that is off. */
   readonly troubles: readonly Trouble[]
-  /** What does not go together as specified. */
+  /** Conflicts in the specification. */
   readonly problems: readonly string[]
 }

@@ -41,7 +41,7 @@ export interface TighteningStep {
   readonly afterDay: Quantity<'ratio'> | undefined
   /** Share of the preload left after a week at room temperature; absent for a screw that clamps metal only. */
   readonly afterWeek: Quantity<'ratio'> | undefined
-  /** What to mind with this group. */
+  /** Caution for this group. */
   readonly remark: string
 }
 

@@ -26,7 +26,7 @@ export interface MadePart {
 /** Density of a material by its name, kg/m³; absent where it is not known. */
 type Densities = (material: string) => number | undefined
 
-/** What makes the parts of a leg. */
+/** Material and process of the parts of a leg. */
 interface Shop {
   readonly leg: LegModel
   readonly x: LegNumbers

@@ -14,7 +14,7 @@ export interface PinCut {
   readonly length: Quantity<'length'>
   /** Length to buy: the next of the catalogue that sticks out, or a shorter one that leaves each boss nine tenths of its pin. */
   readonly catalogue: Quantity<'length'> | undefined
-  /** What that means for the bosses. */
+  /** Consequence for the bosses. */
   readonly fit: string
 }
 

@@ -10,7 +10,7 @@ import { phrase } from './sheet-units.js'
 
 /** A rod that drives the knee from a drum on the hip axis: what to make, and how to set it. */
 export interface RodCut {
-  /** What to make it of. */
+  /** Material to make it of. */
   readonly material: string
   /** Its outer diameter. */
   readonly diameter: Quantity<'length'>

@@ -13,7 +13,7 @@ import { suppliesLines } from './stock.js'
 /** Cord to buy over cord to cut: one more of each, and coupons. */
 const SPARE_CORD = 2
 
-/** What to buy for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive, material and what is used up. @internal */
+/** Purchases for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive, material and what is used up. @internal */
 export function shoppingList(
   leg: LegModel,
   { cuts, rod, drives, bonds }: Pick<AssemblyPlan, 'cuts' | 'rod' | 'drives' | 'bonds'>,

@@ -1,13 +1,13 @@
 import type { MeasurementId } from '../learning/measurements.js'
 
-/** What a measurement takes in a home workshop. */
+/** Effort of a measurement in a home workshop. */
 export interface Effort {
   /** How to build it from what is there. */
   readonly fixture: string
   /** Time of somebody who works on it, and time until it is over, s. */
   readonly handsOn: number
   readonly elapsed: number
-  /** What it costs: things to buy that a workshop may not have, and parts that are used up. */
+  /** Its cost: tools that a workshop may not have, and parts that are used up. */
   readonly cost: string
 }
 

@@ -18,15 +18,15 @@ export interface StandMeasurement {
   readonly joint: DrivenJoint | 'throughHip' | undefined
   /** The name under which `learn` takes its log. */
   readonly log: string
-  /** What is measured. */
+  /** The measured quantity. */
   readonly what: string
   /** How to measure it. */
   readonly how: string
-  /** What can hurt someone in it. */
+  /** Hazards of the work. */
   readonly caution: string
   /** The quantity to compare with, what the model expects of it, and between what its uncertain values let it lie. */
   readonly predictedIs: string
-  /** What the model expects. */
+  /** Readings that the model predicts. */
   readonly predicted: Quantity<Kind>
   /** Between what the uncertain values of the leg let it lie. */
   readonly band: readonly [Quantity<Kind>, Quantity<Kind>]
@@ -45,7 +45,7 @@ export interface StandMeasurement {
   readonly handsOn: Quantity<'time'>
   /** Time until the measurement is over. */
   readonly elapsed: Quantity<'time'>
-  /** What to buy, and what is used up. */
+  /** Purchases and consumables. */
   readonly cost: string
   /** Information for an hour of work. */
   readonly informationPerHour: number
@@ -61,7 +61,7 @@ export function csvOf(leg: Leg, log: string, id: MeasurementId): string {
   return `# ${leg.name}\n# log: ${log}\n${headerOf(COLUMNS[id])}\n`
 }
 
-/** What a measurement takes, and the information for an hour of work. @internal */
+/** Effort of a measurement, and its information for an hour of work. @internal */
 export function effortOf(id: MeasurementId, information: number) {
   const { fixture, handsOn, elapsed, cost } = EFFORT[id]
   return {
@@ -94,7 +94,7 @@ export function measurement(
   return { ...head, log, predicted, band, ...found, ...effortOf(head.id, found.information), csv: csvOf(leg, log, head.id) }
 }
 
-/** What comes first where the knee is driven through the hip: its drive ends at a drum, a pulley or a wheel on the hip axis. @internal */
+/** First step where the knee is driven through the hip: its drive ends at a drum, a pulley or a wheel on the hip axis. @internal */
 export function takenOff(x: LegNumbers, joint: DrivenJoint): string {
   const { through } = x.joints.knee
   if ((joint as string) === SECOND_STAGE)

@@ -85,7 +85,7 @@ export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
   )
 }
 
-/** What is taken off a motor before it idles. */
+/** Parts to take off a motor before it idles. */
 const OFF = { cord: 'cord', belt: 'belt', gear: 'wheel', gearbox: 'gearbox', direct: 'link', held: 'link' } as const
 
 /** Current of the idle motor. */

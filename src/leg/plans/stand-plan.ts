@@ -10,6 +10,6 @@ export interface StandPlan {
   readonly measurements: readonly StandMeasurement[]
   /** Coupons to print and load before the leg is built. */
   readonly coupons: readonly CouponSheet[]
-  /** What can hurt someone at the stand. */
+  /** Hazards at the stand. */
   readonly cautions: readonly string[]
 }

@@ -77,7 +77,7 @@ function stockLines(leg: LegModel): ShoppingLine[] {
   })
 }
 
-/** What the amounts of material rest on. @internal */
+/** Basis of the amounts of material. @internal */
 export function assumedOfStock(leg: LegModel): Assumed[] {
   const parts = madeParts(leg, densitiesOf(leg))
   const polymer = parts.some(({ material }) => isPrinted(leg.x, material))
@@ -107,7 +107,7 @@ export function assumedOfStock(leg: LegModel): Assumed[] {
 
 const LITTLE = 'a little'
 
-/** What is used up in the work: thread lock, grease of gears, retaining compound and degreaser. */
+/** Consumables of the work: thread lock, grease of gears, retaining compound and degreaser. */
 function usedUp(x: LegNumbers, bonded: boolean): ShoppingLine[] {
   const screwed = [...drivenBy(x, 'belt'), ...drivenBy(x, 'gear'), ...drivenBy(x, 'direct')]
   const geared = drivenBy(x, 'gear')
@@ -123,5 +123,5 @@ function usedUp(x: LegNumbers, bonded: boolean): ShoppingLine[] {
   ]
 }
 
-/** What to buy besides parts: material to make them of, and what is used up. @internal */
+/** Purchases besides parts: stock material and consumables. @internal */
 export const suppliesLines = (leg: LegModel, bonded: boolean): ShoppingLine[] => [...stockLines(leg), ...usedUp(leg.x, bonded)]

@@ -7,7 +7,7 @@ import type { DriveWork } from './drive-work-plan.js'
 import { phrase, shown } from './sheet-units.js'
 import { shareLeft, type TensionerSetting, tensionerSetting, type Winding, winding } from './tensioning.js'
 
-/** What the work on a cord needs and the document does not hold, SI. */
+/** Inputs of the work on a cord that the document does not hold, SI. */
 export interface CordWorkInputs {
   readonly tail: number
   readonly beddingStrain: number

@@ -5,7 +5,7 @@ import { rodGeometry } from './rod-geometry.js'
 
 /** A knee that is driven from a drum on the hip axis, as plans read it, SI. */
 export interface ThroughGeometry {
-  /** What runs from there to the knee. */
+  /** Belt, cord or rod from there to the knee. */
   readonly kind: 'rod' | 'belt' | 'cord'
   /** Limits of the knee. */
   readonly lowest: number

@@ -50,13 +50,13 @@ export function cordChecks(leg: LegModel, cuts: CutList, tensioners: readonly Te
   })
 }
 
-/** What to do when a reading is off. */
+/** Remedies for a reading that is off. */
 export interface Trouble {
   /** The reading that is off. */
   readonly reading: string
-  /** What the reading means. */
+  /** Meaning of the reading. */
   readonly means: string
-  /** What to do about it. */
+  /** Remedy. */
   readonly cure: string
 }
 
@@ -120,11 +120,11 @@ export function troubles(checks: readonly CordCheck[], presses: readonly PressSt
 
 /** A part to try on scraps before the real ones are printed. */
 export interface Coupon {
-  /** What to try. */
+  /** The trial. */
   readonly what: string
   /** How to make and test the scrap. */
   readonly how: string
-  /** What to expect of it. */
+  /** Its expected result. */
   readonly expect: string
 }
 

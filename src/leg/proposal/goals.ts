@@ -9,7 +9,7 @@ import type { LegSizes } from './sizes.js'
 import type { LegStock } from './stock.js'
 import type { LegWishData } from './wish-fields.js'
 
-/** What a leg is good for: each to be small but the reserve. */
+/** Goals of a leg: each is to be small, except the reserve. */
 export interface LegGoals {
   /** Mass of one leg: motors, mounts, drums and links, kg. */
   readonly mass: number
@@ -26,7 +26,7 @@ export interface LegGoals {
 /** Goals that follow from the sizes alone. */
 export type PlainGoals = Pick<LegGoals, 'mass' | 'printVolume' | 'cost'>
 
-/** What a leg of some sizes weighs, prints and costs. */
+/** Mass, printing time and cost of a leg of given sizes. */
 export function plainGoals(wish: LegWishData, stock: LegStock, sizes: LegSizes): PlainGoals {
   const frame = linkVolume(sizes) + bossVolume(sizes)
   const motor = wish.motors[stock.motor] as LegWishData['motors'][string]

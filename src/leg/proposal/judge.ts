@@ -26,7 +26,7 @@ export interface JudgedLeg {
   readonly margins: ReadonlyMap<string, number>
 }
 
-/** A check that cannot be worked out counts as this much too little. A document that contradicts itself is worse than any that does not. */
+/** Deficit of a check that cannot be calculated. A document that contradicts itself is worse than any that does not. */
 const MAX_DEFICIT = 8
 const CONTRADICTION_DEFICIT = 1e4
 
@@ -35,26 +35,26 @@ export const LEGS_MASS = 'robot.legShare'
 
 const NO_MARGINS: Pick<JudgedLeg, 'short' | 'margins'> = { short: [], margins: new Map() }
 
-/** How much is missing of one check: the logarithm of what should be there over what is. */
+/** Deficit of one check: the logarithm of the required over the actual reserve. */
 const deficitOf = (share: number): number => (share >= 1 ? 0 : Math.min(MAX_DEFICIT, -Math.log(Math.max(0, share || 0))))
 
 const REQUIRED = new Map(CHECKS.map(({ id, requiredReserve }) => [id, requiredReserve]))
 const requiredOf = (key: string, general: number) => Math.min(REQUIRED.get(key.split(' ')[0] as string) ?? general, general)
 
-/** What fails of a leg in one draw. */
+/** Failing checks of a leg in one draw. */
 interface DrawOutcome {
   readonly deficit: number
   readonly reserves: ReadonlyMap<string, number>
   readonly broken: readonly string[]
 }
 
-/** A draw that every leg must bear, with calculations of its own: from leg to leg only the sizes change in them. */
+/** A draw that every leg must pass. It has its own calculations, in which only the sizes change from leg to leg. */
 interface RequiredDraw {
   readonly values: Record<string, unknown>
   readonly quick: QuickLegs
 }
 
-/** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
+/** Failing checks of a leg under a draw of its uncertain values: reserves below 1, and their total deficit. */
 function outcomeOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, max?: number): DrawOutcome {
   const reserves = quick.reserves(legReader(leg)(values), (_, reserve) => deficitOf(reserve), max)
   if (reserves === undefined) return { deficit: Number.POSITIVE_INFINITY, reserves: new Map(), broken: [] }
@@ -62,7 +62,7 @@ function outcomeOf(quick: QuickLegs, leg: Leg, values: Record<string, unknown>, 
   return { deficit: broken.reduce((sum, [, reserve]) => sum + deficitOf(reserve), 0), reserves, broken: broken.map(([key]) => key) }
 }
 
-/** What is larger than the bed of the printer: a link with its eyes, a drum, a motor's plate. */
+/** The part that is larger than the printer's bed: a link with its eyes, a drum, a motor's plate. */
 function tooLarge(wish: LegWishData, stock: LegStock, sizes: LegSizes): string | undefined {
   const cord = wish.cords[stock.cord] as LegWishData['cords'][string]
   const motor = wish.motors[stock.motor] as LegWishData['motors'][string]
@@ -146,12 +146,12 @@ export class Judge {
     this.#borne.push({ values, quick: new QuickLegs(PROPOSAL_CASES, 3) })
   }
 
-  /** What fails of a leg under values of what is uncertain: reserves below 1, and by how much in all. */
+  /** Failing checks of a leg under a draw of its uncertain values: reserves below 1, and their total deficit. */
   under(leg: Leg, values: Record<string, unknown>): DrawOutcome {
     return outcomeOf(this.#quick, leg, values)
   }
 
-  /** What a leg is good for. */
+  /** Goals of a leg, as numbers. */
   goals({ sizes, margin }: JudgedLeg): LegGoals {
     return { ...plainGoals(this.wish, this.stock, sizes), energyPerMetre: this.#energyPerMetre(sizes), margin }
   }

@@ -1,13 +1,13 @@
 import type { Judge, JudgedLeg } from './judge.js'
 import { type LegSizes, movedBy, room, SIZES, WHOLE } from './sizes.js'
 
-/** What steps are looked for. */
+/** Target of a step. */
 export interface Target {
   /** Logarithm of the margin that every check shall have. */
   readonly target: number
   /** Steps that one size may go at most. */
   readonly reach: number
-  /** What a step of each size adds to a goal that shall be small, as a share of it. */
+  /** Relative change of a goal to be minimised, with a step of each size. */
   readonly goal?: Float64Array
 }
 
@@ -78,7 +78,7 @@ export class MarginModel {
     return (step > 0 ? this.#up : this.#down)[place] as Float64Array
   }
 
-  /** What steps add to the logarithm of a margin. */
+  /** Change of the logarithm of a margin with steps. */
   #added(check: number, t: Float64Array): number {
     return t.reduce((sum, x, j) => (x === 0 ? sum : sum + (this.#slope(j, x)[check] as number) * x), 0)
   }

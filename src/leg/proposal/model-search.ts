@@ -107,7 +107,7 @@ function slimOnce(judge: Judge, start: JudgedLeg, goal: keyof LegGoals, until: n
   return best
 }
 
-/** What a step of each size adds to a goal, as a share of it. */
+/** Relative change of a goal with a step of each size. */
 function goalSlopes(judge: Judge, goal: keyof LegGoals, { sizes }: JudgedLeg): Float64Array {
   const now = judge.goalOf(goal, sizes) as number
   return Float64Array.from(SIZES, (_, j) => {

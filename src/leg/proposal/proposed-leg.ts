@@ -12,9 +12,9 @@ import type { LegWishData } from './wish-fields.js'
 
 /** A leg that was proposed: its document, the verdict on it, what it is good for and what bound it. */
 export interface ProposedLeg {
-  /** What it is best at, such as `lightest`. */
+  /** The goal that it is best at, such as `lightest`. */
   readonly title: string
-  /** What was taken from the builder's lists. */
+  /** Entries of the builder's lists that it uses. */
   readonly stock: LegStock
   /** Sizes that the search ended with. */
   readonly sizes: LegSizes

@@ -7,7 +7,7 @@ import { type JudgedLeg, LEGS_MASS } from './judge.js'
 export interface EasedWish {
   /** The entry, as a path of the wish. */
   readonly path: string
-  /** What was wished: a quantity, or the polymer that is printed. */
+  /** The value in the wish: a quantity, or the polymer that is printed. */
   readonly given: Quantity | string
   /** The nearest value that a leg was found for. */
   readonly met: Quantity | string
@@ -28,7 +28,7 @@ export interface LegRefusal {
   readonly message: string
 }
 
-/** What other checks may lack in all, besides the mass, for a leg to be near one that is only too heavy. */
+/** Largest total deficit of checks other than the mass, for a leg that counts as only too heavy. */
 const NEARLY = 0.5
 /** Whether a leg falls short by its mass and by hardly anything else. */
 export const onlyHeavy = ({ short, deficit }: JudgedLeg): boolean =>

@@ -51,7 +51,7 @@ export interface RobustLeg {
   /** The robust leg, with its document and verdict. */
   readonly robust: ProposedLeg
   readonly atRobust: Borne
-  /** What each goal costs more, as a share: 0.1 is a tenth more. */
+  /** Relative increase of each goal: 0.1 is a tenth more. */
   readonly price: { readonly [N in keyof LegGoals]: number }
   /** Checks that fail most often in the draws of the leg at typical values, in words, with their share. */
   readonly failures: readonly (readonly [check: string, share: number])[]

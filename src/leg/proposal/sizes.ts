@@ -96,7 +96,7 @@ interface Lever {
   readonly whole?: true
 }
 
-/** What the search may change, and how far. */
+/** Sizes that the search may change, with their ranges. */
 export const LEVERS: { readonly [N in keyof LegSizes]: Lever } = {
   linkLength: { low: 0.06, high: 0.4, times: 1.06 },
   stand: { low: 0.6, high: 0.95, by: 0.02 },

@@ -1,7 +1,7 @@
 import { braidAxialRigidity, cordFibre, type FibreName } from '../../capstan/index.js'
 import type { LegWishData } from './wish-fields.js'
 
-/** What is taken from the builder's lists for one leg. */
+/** Entries of the builder's lists that one leg uses. */
 export interface LegStock {
   /** Name of the motor in the wish. */
   readonly motor: string

@@ -64,7 +64,7 @@ function valueAt(document: unknown, path: readonly PropertyKey[]): unknown {
   }, document)
 }
 
-/** What contradicts itself between fields that are each acceptable, before any leg is looked for. */
+/** Contradictions between fields that are each acceptable, found before the search. */
 function contradictions(wish: LegWishData): Issue[] {
   const issues: Issue[] = []
   const report = (path: string, given: unknown, accepts: string) => issues.push({ path, given: show(given), accepts })

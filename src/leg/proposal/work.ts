@@ -21,7 +21,7 @@ interface KeptPiece {
   readonly sizes: LegSizes
   /** Legs that it judged. */
   readonly used: number
-  /** What was missing of its leg. Where the formulas give another figure now, neither this piece nor those that are left are taken over. */
+  /** Deficit of its leg. Where the formulas give another figure now, neither this piece nor those that are left are taken over. */
   readonly deficit: number
   /** Smallest ratio of reserve to required reserve of its leg, compared in the same way. */
   readonly margin: number

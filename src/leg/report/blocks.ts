@@ -40,7 +40,7 @@ export interface Picture {
   readonly title: string
   /** The result in one sentence. */
   readonly answer?: string
-  /** What is to be seen, for those who do not see it. */
+  /** Description of the picture for screen readers. */
   readonly description: string
   /** An `<svg>` element; absent where it was not drawn. */
   readonly svg?: string | undefined
@@ -62,7 +62,7 @@ export type Block =
   /** Names and values. An empty value is a line to write on. */
   | { readonly kind: 'facts'; readonly caption: string; readonly rows: readonly (readonly [name: string, value: Words])[] }
   | { readonly kind: 'code'; readonly text: string }
-  /** What can be folded away on a screen, and never is on paper. */
+  /** Blocks that a reader can fold away on a screen; on paper they are always open. */
   | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly Block[] }
   | ({ readonly kind: 'picture' } & Picture)
   /** Pictures beside each other where there is room. */
@@ -92,7 +92,7 @@ export const points = (lines: readonly Words[]): Block => ({ kind: 'points', lin
 export const steps = (lines: readonly Words[]): Block => ({ kind: 'steps', lines })
 /** Lines as they are to be typed. */
 export const code = (words: string): Block => ({ kind: 'code', text: words })
-/** What can be folded away on a screen. */
+/** Blocks that a reader can fold away on a screen. */
 export const fold = (summary: string, blocks: readonly Block[]): Block => ({ kind: 'fold', summary, blocks })
 /** Names and values. */
 export const facts = (caption: string, rows: readonly (readonly [string, Words])[]): Block => ({ kind: 'facts', caption, rows })

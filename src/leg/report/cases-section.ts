@@ -43,7 +43,7 @@ function inOneUnit(cells: readonly (Quantity | string | undefined)[]): readonly 
   })
 }
 
-/** What each load case is, and the loads of each joint in it. */
+/** Description of each load case, with the loads of each joint. */
 export function casesSection(assessment: Assessment): Block {
   const { cases } = assessment
   const rows = cases.flatMap((loadCase) =>

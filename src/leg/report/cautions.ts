@@ -4,7 +4,7 @@ import { hasPrints } from '../printed.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { CAUTIONS } from './content.js'
 
-/** What can hurt someone at a kind of drive. That of a cord is the first of every report. */
+/** Hazards of each kind of drive. A cord's stands first in every report. */
 const OF_KIND: { readonly [K in DriveKind]?: string } = {
   belt: 'A tensioned belt pulls fingers in where it runs on to its pulleys, and throws a broken pulley. Guard it, and turn the joint by its link, never by the belt.',
   gear: 'Gears pull in fingers, hair and sleeves, and a broken tooth flies. Cover the pair before power is on.',

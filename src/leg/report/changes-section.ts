@@ -43,7 +43,7 @@ function changeWords(
   return [{ text: unitSigns(to), strong: true }, ` instead of ${from} (${name})${others.length === 0 ? alone : others.join('')}`]
 }
 
-/** What to change for the check that fails first, on the first screen. */
+/** Changes that mend the check that fails first, for the first screen. */
 export function firstChange(assessment: Assessment, changes: readonly Changes[]): Block[] {
   const { governing } = assessment
   const own = changes.find(({ check }) => check === governing)
@@ -62,14 +62,14 @@ export function firstChange(assessment: Assessment, changes: readonly Changes[])
 const NONE = 'No single size, up to three times or down to a third, gives this check its required reserve'
 const nearestText = ({ reserve, from, to, name }: NonNullable<Changes['nearest']>) =>
   `${reserveText(reserve)}, with ${to} instead of ${from} (${name})`
-/** What single changes reach where none suffices. */
+/** Best result of single changes where none suffices. */
 const noneWords = ({ nearest }: Changes): string =>
   `${NONE}${nearest === undefined ? '' : `; the largest reserve is ${nearestText(nearest)}`}.`
 /** The same in the list, which says once that no single size suffices. */
 const nearestWords = (nearest: Changes['nearest']): string =>
   nearest === undefined ? '' : ` The largest reserve is ${nearestText(nearest)}.`
 
-/** What to change for every check that is short. */
+/** Changes that mend each check that falls short. */
 export function changesSection(assessment: Assessment, changes: readonly Changes[]): Block[] {
   const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve)
   if (short.length === 0) return []

@@ -16,7 +16,7 @@ export interface Change {
   readonly harms: readonly SideEffect[]
 }
 
-/** What to change for one check. */
+/** Changes that mend one check. */
 export interface Changes {
   readonly check: CheckResult
   /** Changes that suffice alone, those that leave every other check as it is first, the smaller first. */

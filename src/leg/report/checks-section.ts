@@ -101,7 +101,7 @@ function chainLine(assessment: Assessment, check: CheckResult, sheet: NumberedSh
 const othersText = ({ otherCases: [next] }: CheckResult): string =>
   next === undefined ? '' : ` Next: ${lower(LOAD_CASES[next.case].title)} ${reserveText(next.reserve)}.`
 
-/** What broke a limit of validity, and other remarks; those that both joints have stand once. */
+/** Values outside a range of validity, and other remarks; a remark on both joints is printed once. */
 function notes(checks: readonly CheckResult[]): Block[] {
   const joints = new Map<string, string[]>()
   for (const { notes: own, joint } of checks)

@@ -40,10 +40,10 @@ function write({ name, attributes, children }: Element): string {
 /** Attributes that hold places. */
 const COORDINATES = / (?:d|transform|x|y|[xy][12]|c[xy]|r|width|height|viewBox)="[^"]*"/g
 
-/** What every part inherits or has by default, and roles and names of parts, which nobody hears. */
+/** Attributes that a part inherits or has by default, and roles and names of parts, which no screen reader speaks. */
 const DROPPED = /^(class|role|aria-.*|pointer-events|font-family|version|display)$/
 const DEFAULTS: Readonly<Record<string, string>> = { opacity: '1', 'stroke-width': '1', 'font-size': '11px', transform: 'translate(0,0)' }
-/** What a group may say for its parts. */
+/** Attributes that a group can hold for its parts. */
 const SHARED = ['fill', 'stroke', 'stroke-dasharray', 'stroke-width', 'stroke-opacity', 'fill-opacity', 'text-anchor', 'font-weight']
 
 /** A part without what shows nothing; nothing where it shows nothing itself. */

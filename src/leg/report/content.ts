@@ -94,7 +94,7 @@ export function measurementText({ bestMeasurement: found, checks }: Assessment):
   return `${which}: the ${part} ${check.mode}. The measurement that narrows it most: ${found.test}. The reserve is ${range(found.before)} now. An exact measurement of the typical value would leave ${range(found.after)}.`
 }
 
-/** What a kind of evidence means that its word leaves open; stands once, with the list of the sources. */
+/** Explanation of a kind of evidence, printed once beside the list of sources. */
 export const UNVERIFIED_MEANS = '"Unverified": the source is cited, and its original was not checked.'
 
 /** Words for the kinds of evidence. */

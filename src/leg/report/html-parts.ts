@@ -2,12 +2,12 @@ import { type Block, captionOf, type Page, type Picture, type Piece, pictureTabl
 import { inPage } from './page-svg.js'
 
 const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
-/** Text as it may stand in attributes, and between tags. */
+/** Escapes text for attributes and for content. */
 export const escaped = (text: string): string => text.replaceAll(/[&<>"']/g, (c) => ENTITIES[c] as string)
-/** Text as it may stand between tags. */
+/** Escapes text for content. */
 const shown = (text: string): string => text.replaceAll(/[&<>]/g, (c) => ENTITIES[c] as string)
 
-/** Where a block stands: the level of its headings, how much lower than usual they are, the heading above it, and whether the script of a report is there. */
+/** Context of a block: the level of its headings, how much lower than usual they are, the heading above it, and whether the script of a report is there. */
 interface RenderContext {
   readonly level: number
   readonly lower: 0 | 1
@@ -65,11 +65,11 @@ const RENDERERS: { readonly [K in Block['kind']]: Renderer<K> } = {
   pictures: ({ pictures }, at) => `<div class="charts">${pictures.map((picture) => htmlPicture(picture, at)).join('\n')}</div>`,
 }
 
-/** A block as its maker writes it. */
+/** Renders a block. */
 const html = (block: Block, at: RenderContext): string => (RENDERERS[block.kind] as (block: Block, at: RenderContext) => string)(block, at)
 const inside = (blocks: readonly Block[], at: RenderContext) => blocks.map((block) => html(block, at)).join(at.scripted ? '' : '\n')
 
-/** Parts that nothing leads to. */
+/** Sections without links to them. */
 const UNNAMED = /^(f\d+|check-.*)$/
 
 /** A picture with its words and its numbers. */

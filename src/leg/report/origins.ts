@@ -110,7 +110,7 @@ export class Origins {
 /** Where the record of a material has no value for what time, load or water takes from its strength. */
 const NOTHING_LOST: Source = { level: 'assumption', where: 'a material of this kind loses nothing' }
 
-/** What stands at a path of a value. */
+/** The number or text at a path of a value. */
 const at = (value: unknown, path: string): unknown =>
   path === '' ? value : path.split('.').reduce<unknown>((inner, name) => (inner as Record<string, unknown>)[name], value)
 

@@ -19,7 +19,7 @@ const MAX_BAR = 3
 const movable = ({ governing, checks }: Assessment): CheckResult =>
   governing.reserve > 0 ? governing : (checks.find(({ reserve }) => reserve > 0) ?? governing)
 
-/** What moves the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
+/** Sensitivity of the governing reserve: each quantity of the leg by two per cent, one at a time (temperatures, whose zero is arbitrary, left out). */
 export function sensitivityChart(assessment: Assessment): Chart {
   const { leg, governing: first } = assessment
   const governing = movable(assessment)

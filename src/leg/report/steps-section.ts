@@ -157,7 +157,7 @@ function jointsOf(steps: readonly NumberedStep[]): ReadonlyMap<string, readonly 
   return [...rows.values()].some((own) => own.length < 2) ? new Map() : rows
 }
 
-/** What some columns say in a row, as a line for all rows that say the same. */
+/** Text of some columns of a row, which rows with the same text share. */
 const commonLine = (lead: string, columns: readonly Shown[], row: number): Block =>
   text([lead, ...columns.flatMap(({ name, cells }, i): Piece[] => [`${i === 0 ? '' : ', '}${name} `, ...pieces(cells[row] as Words)])])
 

@@ -7,7 +7,7 @@ import type { LegNumbers } from '../leg-numbers.js'
 import { caseState } from '../what-if.js'
 import type { RobotCheck, RobotGait, RobotSlope, RobotSlopeAcross } from './result.js'
 
-/** What the checks of a robot rest on. */
+/** Basis of the checks of a robot. */
 export interface RobotFindings {
   readonly gaits: { readonly walk: RobotGait; readonly trot: RobotGait }
   readonly slopes: { readonly up: RobotSlope; readonly down: RobotSlope; readonly across: RobotSlopeAcross }

@@ -48,7 +48,7 @@ export function worstOf(courses: readonly (readonly BusPoint[])[]) {
   }
 }
 
-/** What motors and supply do over a stride, from its moments. */
+/** Power and current of motors and supply over a stride, from its moments. */
 function overStride(points: readonly BusPoint[]) {
   const mean = (of: (point: BusPoint) => number) => points.reduce((sum, point) => sum + of(point), 0) / points.length
   const largest = (of: (point: BusPoint) => number) => Math.max(...points.map(of))

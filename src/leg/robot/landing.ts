@@ -45,7 +45,7 @@ function toesUnder(leg: LegModel) {
   return { footStiffness: (count * stiffness) / Math.cos(lift) ** 2, footTravel: length * Math.sin(lift) }
 }
 
-/** What a blow does beyond the torque that a drive bears, by its kind. */
+/** Effect of a blow beyond the torque that a drive bears, by its kind. */
 const BEYOND: Readonly<Record<string, string>> = {
   cord: 'a branch of its aged cord goes slack at {} and snaps back',
   belt: 'its aged belt jumps a tooth at {}',

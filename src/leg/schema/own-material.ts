@@ -6,14 +6,14 @@ import { Rejection } from './rejection.js'
 
 const NAMES = Object.keys(PROPERTY_KINDS)
 
-const made = new WeakMap<object, Material>()
+const materials = new WeakMap<object, Material>()
 
 /** The material of an own record; made once for each record. */
 export function materialFrom(record: OwnMaterial): Material {
-  let known = made.get(record)
+  let known = materials.get(record)
   if (known === undefined) {
     known = madeOf(record)
-    made.set(record, known)
+    materials.set(record, known)
   }
   return known
 }
@@ -21,7 +21,7 @@ export function materialFrom(record: OwnMaterial): Material {
 /** A record for a material that is already made: what a study puts in for a value of the table. */
 export function ownRecordOf(material: Material): OwnMaterial {
   const record = { basedOn: material.name } as OwnMaterial
-  made.set(record, material)
+  materials.set(record, material)
   return record
 }
 
@@ -30,7 +30,7 @@ const SYMBOLS: Readonly<Record<string, PropertyName>> = { E: 'modulus', nu: 'poi
 
 /** The property that a name means, or those that end with it, such as tensileStrength for strength; otherwise all properties. */
 function meantProperty(name: string): string {
-  const ending = NAMES.filter((one) => one.endsWith(name.charAt(0).toUpperCase() + name.slice(1)))
+  const ending = NAMES.filter((key) => key.endsWith(name.charAt(0).toUpperCase() + name.slice(1)))
   const near = SYMBOLS[name] ?? (ending.length > 0 ? ending.join(' or ') : nearName(name, NAMES))
   return near === undefined ? `; its properties are ${NAMES.join(', ')}` : `, did you mean ${near}?`
 }
