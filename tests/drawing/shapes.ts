@@ -5,6 +5,8 @@ export interface Shapes {
   /** Outlines and lines by what they mean, in the order drawn; heads of arrows and leaders are left out. */
   readonly of: (line: string) => readonly (readonly [left: number, bottom: number, right: number, top: number])[]
   readonly circles: (line?: string) => readonly (readonly [x: number, y: number, radius: number])[]
+  /** Where labels end in dots: inside what they name, from the top down. */
+  readonly dots: readonly (readonly [x: number, y: number])[]
   /** Ends of lines of two points, first to last. */
   readonly ends: (line: string) => readonly (readonly [x0: number, y0: number, x1: number, y1: number])[]
   readonly texts: readonly string[]
@@ -36,6 +38,7 @@ export function shapesOf({ groups }: Drawing, title: RegExp): Shapes {
         const [x, y] = mm(item.centre)
         return [[round(x), round(y), round(item.radius / place.scale)] as const]
       }),
+    dots: items.flatMap((item) => (item.kind === 'circle' && item.line === 'none' ? [mm(item.centre)] : [])).sort((a, b) => b[1] - a[1]),
     texts: items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
   }
 }

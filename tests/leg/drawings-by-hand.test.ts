@@ -168,6 +168,7 @@ describe('the cord drive of the knee', () => {
         [-0.8, -0.8, 0.8, 0.8],
       ]),
     )
+    expect(side.of('axis')).toEqual([[-10, 0, 10, 0]])
     expect(side.ends('move')).toEqual(closeAll([1, 3].map((x) => [x - 0.5, -rim, x + 0.5, rim])))
     expect(side.ends('moveSecond')).toEqual(closeAll([-1, -3].map((x) => [x - 0.5, -rim, x + 0.5, rim])))
     const exits = [turns - walk / 2, turns + walk / 2, -turns - walk / 2, -turns + walk / 2]
@@ -302,6 +303,23 @@ describe('the motor of the knee on its plate', () => {
     )
     expect(section.of('axis')).toEqual(closeAll([[-20.5, 0, 49, 0]]))
     expect(section.texts).toEqual(expect.arrayContaining(['32', '7', 'Ø63', 'sink 4', 'motor', 'magnet, gap 1', 'controller', 'plate, PC']))
+  })
+
+  test('the dot of each label lies in what the label names', () => {
+    const { dots } = view('motor-knee', /^Section through the motor axis/)
+    // Sink, motor, pinion, board of the controller, plate.
+    const parts = [
+      [-4, 7, 0, 48],
+      [3, -31.5, 32, 31.5],
+      [32, -8, 46, 8],
+      [-18.1, -20, -16.5, 20],
+      [-11, -48, -4, -7],
+    ]
+    expect(dots).toHaveLength(parts.length)
+    for (const [i, [x, y]] of dots.entries()) {
+      const [left, low, right, high] = parts[i] as [number, number, number, number]
+      expect([x > left && x < right, y > low && y < high], String(i)).toEqual([true, true])
+    }
   })
 
   test('face: plate, ring, opening and the holes for sleeves on their circle, the first two beside the top', () => {
