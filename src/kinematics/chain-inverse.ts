@@ -14,8 +14,8 @@ const SLOW_STEP = 0.9
  * Damped least squares with accepted and rejected steps (Levenberg–Marquardt), joints clipped at their limits.
  *
  * A fixed damping sent to a target out of reach runs into a cycle unless it is large enough to be slow everywhere. Here a step is taken only if it
- * lessens the error, so that the search ends at a pose from which no small motion comes nearer. Once it is slow, the curvature of the tool's path is
- * part of the equations (Newton's method), because without it a search for a target out of reach closes in slowly.
+ * lessens the error, so that the search ends at a pose from which no small motion comes nearer. Once it is slow, the equations include the curvature
+ * of the tool's path (Newton's method): without it a search for a target out of reach closes in slowly.
  *
  * Source: K. Levenberg, *Quart. Appl. Math.* 2 (1944) 164; D. Marquardt, *SIAM J. Appl. Math.* 11 (1963) 431; S. R. Buss, "Introduction to inverse
  * kinematics with Jacobian transpose, pseudoinverse and damped least squares methods" (2004 survey).

@@ -91,8 +91,8 @@ const MAX_STEPS = 200
 const SMALLEST_STEP = 1e-9
 
 /**
- * From the reached values nearest to the preferred ones, steps along the directions that do not move the tool (the null space of its Jacobian), each
- * followed by a search back onto the target.
+ * Starts at the reached values nearest to the preferred ones and steps along the null space of the tool's Jacobian, which does not move the tool. A search
+ * back onto the target follows each step.
  */
 function towards(
   chain: ChainKernel,

@@ -3,8 +3,8 @@
  *
  * Conventions, everywhere in this module:
  * - Frame: x forward, y left, z up. A leg's frame is on the axis of its sideways hip.
- * - Angles are right-handed: sideways hip (abduction) about +x, hip and knee about +y. All are zero with the leg straight down, so that a positive hip angle swings
- *   the foot backward, and a positive knee angle folds the shank backward (the knee points forward).
+ * - Angles are right-handed: sideways hip (abduction) about +x, hip and knee about +y. All are zero with the leg straight down. A positive hip angle swings
+ *   the foot backward. A positive knee angle folds the shank backward (the knee points forward).
  * - The hip offset is signed: positive for a leg whose plane is left of the axis of its sideways hip.
  * - `footPush` is the force of the foot on the ground, `groundReaction` the force of the ground on the foot: opposite vectors.
  * - Joint space is the angles of the joints; actuator space is the angles of the drives' output drums, after their reduction; motor space is before it.

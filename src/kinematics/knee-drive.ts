@@ -45,7 +45,7 @@ export const kneeDrumMotion = /* @__PURE__ */ formula('kinematics.kneeDrumMotion
 /**
  * Torques that the drives of hip and knee hold for given torques of the joints, at their drums.
  *
- * With the foot under the hip and the ground pushing upright, the hip joint needs no torque, yet the hip drive of a knee motor on the body holds as much
+ * With the foot under the hip and an upright ground force the hip joint needs no torque. With the knee motor on the body, the hip drive still holds as much
  * as the knee drive. Size that motor by this torque, not by the joint's.
  */
 export const drumTorques = /* @__PURE__ */ formula('kinematics.drumTorques', {

@@ -114,8 +114,8 @@ const SETTLED = 1e-3
 const FINEST = 1e-10
 
 /**
- * Finds the cycle that returns to its start. From the steady state of the averages each pass is corrected by what the linearised cycle says of all cycles
- * to come, so that a period far below the slowest time constant takes no more passes than a long one.
+ * Finds the cycle that returns to its start. It begins at the steady state of the averages. The linearised cycle corrects each pass for all later
+ * cycles, so that a period far below the slowest time constant takes no more passes than a long one.
  */
 export function settle(phases: readonly PhaseNumbers[], from?: Float64Array): SettledNumbers {
   const n = phases[0]!.n

@@ -43,8 +43,8 @@ const CEILING = '700 degC'
 /**
  * Builds the network of a motor on its printed plate from the parts' geometry. Throws an `InputError` that lists every bad field.
  *
- * The plate is no lump: its conductance from the ring comes from finite volumes with both faces cooled, its films stand at each face's own mean
- * temperature, and its heat capacity is a store of two exact moments behind the mount node.
+ * The plate is not one lump. Its conductance from the ring comes from finite volumes with both faces cooled, and each face has the film of its own mean
+ * temperature. Its heat capacity is a store of two exact moments behind the mount node.
  *
  * The can sheds heat as a horizontal cylinder in every attitude. Over a plate that lies flat it is upright and sheds more in still air: a can of 22 mm about half more.
  */

@@ -121,7 +121,7 @@ export const ringOnRectangularPlate = /* @__PURE__ */ formula('thermal.ringOnRec
 /**
  * Resistances of several motors (or boards) on one rectangular plate: how far each ring is warmed by a watt in each.
  *
- * The heat of all rings is carried by one plate, so the mean of a ring above the air is the sum of its row, each entry times the heat of its column.
+ * One plate carries the heat of all rings. The mean rise of a ring is the sum of its row, each entry times the heat of its column.
  */
 export const ringsOnPlate = /* @__PURE__ */ formula('thermal.ringsOnPlate', {
   inputs: {

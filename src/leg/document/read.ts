@@ -21,8 +21,8 @@ export interface Read {
 const NOWHERE = (): Place => ({})
 
 /**
- * The data of a specification: an object as it is, JSON or YAML text parsed (JSON is YAML, and read by the same rules, so that a key
- * that occurs twice is an error there too). Throws one `InputError` for a text that is too long, cannot be parsed, repeats a key,
+ * The data of a specification: an object unchanged, JSON or YAML text parsed. JSON is read as YAML, so that a repeated key
+ * is an error there too. Throws one `InputError` for a text that is too long, cannot be parsed, repeats a key,
  * multiplies itself by aliases, or carries keys that would reach into an object's prototype.
  */
 export function readDocument(where: string, given: unknown): Read {

@@ -27,8 +27,8 @@ type Drawn = Leg['joints']['hip']['drive']
  * load at the voltage of the supply, or that of the gearbox. Friction is the drag of the drive. A sideways hip that is held has its holding torque and no
  * speed.
  *
- * The format cannot describe springs, the compliance of the drives, rotor inertia, rods or couplings. Torque and speed of a knee that is driven from the hip
- * axis are the lowest over its travel, and the torque that its drive adds at the hip is left out.
+ * The format cannot describe springs, the compliance of the drives, rotor inertia, rods or couplings. A knee that is driven from the hip axis has the lowest
+ * torque and speed over its travel. The torque that its drive adds at the hip is left out.
  */
 export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const { name = 'leg', side = 'left' } = options

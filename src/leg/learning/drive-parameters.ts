@@ -3,20 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, driveKindOf, driveOf, jointWords, motorOf, partOf } from '../numbers.js'
 import { pitchRadius, stiffness } from '../parts/transmission/belt/lines.js'
 import { beltOrCordOf, drivePath, kneePulleyIsLarge, SECOND_STAGE } from '../second-stage.js'
-import type { Parameter } from './model.js'
-
-/** A field of the leg that a log may determine; `spread` is a standard deviation of its logarithm where no log does. */
-const fieldOf = (id: string, what: string, start: number, spread: number | undefined, cure: string): Parameter => ({
-  id,
-  what,
-  field: true,
-  start,
-  low: start / 100,
-  high: 100 * start,
-  scale: 'log',
-  deviation: spread,
-  cure,
-})
+import { fieldParameter, type Parameter } from './model.js'
 
 /** A play that is given as nothing is looked for from here, as an angle at the joint: a twentieth of a degree. */
 const MIN_PLAY = Math.PI / 3600
@@ -38,7 +25,7 @@ export function playOf({ x }: LegModel, joint: DrivenJoint): { readonly paramete
   const cure = `log freePlay ${joint}`
   const of = (id: string, given: number, anglePer: number) => {
     const start = given > 0 ? given : MIN_PLAY / anglePer
-    return { parameter: fieldOf(id, `the play of the ${kind} at the ${jointWords(joint)}`, start, 0.4, cure), anglePer }
+    return { parameter: fieldParameter(id, `the play of the ${kind} at the ${jointWords(joint)}`, start, 0.4, cure), anglePer }
   }
   if (kind === 'belt') {
     const drive = driveOf(x, joint, 'belt')
@@ -58,7 +45,7 @@ export function stiffnessOf({ x }: LegModel, joint: DrivenJoint, span: number): 
   const cure = `log windup ${joint}`
   if (driveKindOf(x, joint) === 'gearbox')
     return {
-      parameter: fieldOf(
+      parameter: fieldParameter(
         `joints.${joint}.drive.stiffness`,
         `the stiffness of the gearbox at the ${joint}`,
         driveOf(x, joint, 'gearbox').stiffness as number,
@@ -71,7 +58,13 @@ export function stiffnessOf({ x }: LegModel, joint: DrivenJoint, span: number): 
   const belt = partOf(x.belts, drive.belt, 'belt')
   const radius = jointPitchRadius(x, joint)
   return {
-    parameter: fieldOf(`belts.${drive.belt}.axialRigidity`, `the axial rigidity of the belt ${drive.belt}`, belt.axialRigidity, 0.3, cure),
+    parameter: fieldParameter(
+      `belts.${drive.belt}.axialRigidity`,
+      `the axial rigidity of the belt ${drive.belt}`,
+      belt.axialRigidity,
+      0.3,
+      cure,
+    ),
     per: stiffness.si({ rigidity: 1, radius, span }),
   }
 }
@@ -96,7 +89,7 @@ export function efficiencyOf({ x }: LegModel, joint: DrivenJoint): Parameter {
 export function speedConstantOf({ x }: LegModel, joint: DrivenJoint): Parameter {
   const { speedConstant } = motorOf(x, joint)
   return {
-    ...fieldOf(
+    ...fieldParameter(
       `motors.${x.joints[joint]?.motor}.speedConstant`,
       'the speed constant of the motor',
       speedConstant,
@@ -116,7 +109,7 @@ export function beltFrictionOf({ x }: LegModel, joint: DrivenJoint): Parameter {
   const { belt } = driveOf(x, joint, 'belt')
   const { low, typical, high } = partOf(x.belts, belt, 'belt').friction
   return {
-    ...fieldOf(
+    ...fieldParameter(
       `belts.${belt}.friction`,
       `the friction of the belt ${belt} on its pulleys`,
       typical,
@@ -134,7 +127,7 @@ export function beltTensionOf({ x }: LegModel, joint: DrivenJoint): { readonly p
   const { low, typical, high } = partOf(x.belts, drive.belt, 'belt').pretensionLeft
   const cure = `log beltPitch ${joint}`
   return {
-    pretension: fieldOf(
+    pretension: fieldParameter(
       `${drivePath(joint)}.pretension`,
       `the pretension of the belt at the ${jointWords(joint)}`,
       drive.pretension,

@@ -3,7 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import { type DrivenJoint, motorOf } from '../numbers.js'
 import { HeatingRun } from './heating-run.js'
 import { type Accuracy, errorOf, freeZero } from './instrument-errors.js'
-import type { LogModel, Parameter } from './model.js'
+import { fieldParameter, type LogModel, type Parameter } from './model.js'
 
 /** Copper loss of a current with the winding at a temperature. @internal */
 export function lossOf(motor: ReturnType<typeof motorOf>, peakPhaseCurrent: number, temperature: number): number {
@@ -28,17 +28,7 @@ export function heatingModel(leg: LegModel, log: string, joint: DrivenJoint, acc
   const motor = motorOf(leg.x, joint)
   const name = leg.x.joints[joint]?.motor
   const run = new HeatingRun(leg.x, joint)
-  const field = (id: string, what: string, start: number, deviation: number): Parameter => ({
-    id,
-    what,
-    field: true,
-    start,
-    low: start / 100,
-    high: 100 * start,
-    scale: 'log',
-    deviation,
-    cure: 'log heating',
-  })
+  const field = (id: string, what: string, start: number, deviation: number) => fieldParameter(id, what, start, deviation, 'log heating')
   const toMount = field(`motors.${name}.windingToMount`, 'the way from winding to mounting face', motor.windingToMount, 0.15)
   const factor = field('environment.coolingFactor', 'the cooling factor', environment.coolingFactor.typical, 0.1)
   const heat = field(`motors.${name}.specificHeat`, 'the specific heat of the motor', motor.specificHeat, 0.1)

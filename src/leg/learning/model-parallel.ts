@@ -6,7 +6,7 @@ import { type SpringLaw, springTorqueAt } from '../parts/springs/law.js'
 import { line } from '../run/index.js'
 import { type Accuracy, errorOf } from './instrument-errors.js'
 import { counterweightOf, counterweightPath } from './measured-joints.js'
-import type { LogModel, Parameter } from './model.js'
+import { fieldParameter, type LogModel, type Parameter } from './model.js'
 
 /** The spring of a joint. Throws a `RangeError` where it has none. */
 function lawOf(leg: LegModel, joint: Joint): SpringLaw {
@@ -20,19 +20,6 @@ export const springRateOf = (leg: LegModel, joint: Joint): number => {
   return (torsion ?? extension)?.rate as number
 }
 
-/** A field of a spring or counterweight that is given with a share of doubt. */
-const known = (id: string, what: string, start: number, deviation: number, cure: string): Parameter => ({
-  id,
-  what,
-  field: true,
-  start,
-  low: start / 100,
-  high: 100 * start,
-  scale: 'log',
-  deviation,
-  cure,
-})
-
 /** Free lengths and initial tensions of springs from stock, half of what holds 95 % of them in standard deviations (assumption). */
 const LENGTH_SIGMA = 0.01 / 1.96
 const TENSION_SIGMA = 0.1 / 1.96
@@ -44,10 +31,10 @@ const TURN = 2 * Math.PI
 function springParameters(leg: LegModel, joint: Joint, log: string) {
   const path = `joints.${joint}.spring`
   const { torsion, extension } = lawOf(leg, joint)
-  const rate = known(`${path}.rate`, `the rate of the spring of the ${joint}`, springRateOf(leg, joint), 0.05, `log ${log}`)
+  const rate = fieldParameter(`${path}.rate`, `the rate of the spring of the ${joint}`, springRateOf(leg, joint), 0.05, `log ${log}`)
   if (torsion !== undefined) {
     const freeAngle: Parameter = {
-      ...known(`${path}.freeAngle`, `the free angle of the spring of the ${joint}`, torsion.freeAngle, 0.1, `log ${log}`),
+      ...fieldParameter(`${path}.freeAngle`, `the free angle of the spring of the ${joint}`, torsion.freeAngle, 0.1, `log ${log}`),
       low: -TURN,
       high: TURN,
       scale: 'plain',
@@ -60,14 +47,14 @@ function springParameters(leg: LegModel, joint: Joint, log: string) {
     }
   }
   const own = extension as NonNullable<typeof extension>
-  const length = known(
+  const length = fieldParameter(
     `${path}.freeLength`,
     `the free length of the spring of the ${joint}`,
     own.freeLength,
     LENGTH_SIGMA,
     'measure it between the insides of the hooks with a calliper',
   )
-  const tension = known(
+  const tension = fieldParameter(
     `${path}.initialTension`,
     `the initial tension of the spring of the ${joint}`,
     own.initialTension,
@@ -124,8 +111,8 @@ export function weightModel(leg: LegModel, log: string, joint: Joint, accuracy: 
   const own = counterweightOf(leg.x, joint)
   if (own === undefined) throw new RangeError(`the link of the ${joint} has no counterweight`)
   const words = `of the counterweight at the ${joint}`
-  const beyond = known(`${path}.beyond`, `the distance ${words}`, own.beyond, 0.1, `log ${log}`)
-  const mass = known(`${path}.mass`, `the mass ${words}`, own.mass, MASS_SIGMA, 'weigh it with its screws on a kitchen scale')
+  const beyond = fieldParameter(`${path}.beyond`, `the distance ${words}`, own.beyond, 0.1, `log ${log}`)
+  const mass = fieldParameter(`${path}.mass`, `the mass ${words}`, own.mass, MASS_SIGMA, 'weigh it with its screws on a kitchen scale')
   const [gain, zero] = [errorOf(log, 'weightTorque', 'torque gain', accuracy), errorOf(log, 'weightTorque', 'angle zero', accuracy)]
   return {
     log,

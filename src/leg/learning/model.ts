@@ -16,6 +16,22 @@ export interface Parameter {
   readonly cure: string | undefined
 }
 
+/**
+ * A field of the leg that a log may determine. `deviation` is that of its logarithm, of what is known without the log; absent where only the log
+ * determines it.
+ */
+export const fieldParameter = (id: string, what: string, start: number, deviation: number | undefined, cure: string): Parameter => ({
+  id,
+  what,
+  field: true,
+  start,
+  low: start / 100,
+  high: 100 * start,
+  scale: 'log',
+  deviation,
+  cure,
+})
+
 export type Rows = readonly (readonly number[])[]
 
 /** How the readings of a log follow from parameters. */

@@ -61,7 +61,7 @@ function startAt(calculation: LegCalculation, leg: LegModel, joint: DrivenJoint)
 const NONE = new Quantity(0, 'mass')
 
 /**
- * Peak phase current (A) that heats the hottest spot of a winding to its insulation class within a time (s), no heat shed, so that it errs on the safe side.
+ * Peak phase current (A) that heats the hottest spot of a winding to its insulation class within a time (s). No heat is shed: it errs on the safe side.
  * One phase carries its peak. 0 where walking leaves the winding at its class, or does not settle. @internal
  */
 export function pulseCurrent({ from, to, resistance, worstPhase, settled }: PulseStart, seconds: number, conductorMass: number): number {

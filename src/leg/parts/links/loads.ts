@@ -47,7 +47,7 @@ export const bendingMoment = value('link.moment', ['link', 'event'], (use, at) =
   if (use.nameOf('link', at.link) === 'lower') return knee
   const hip = atHip(use, leg)
   if (!isThroughHip(use)) return use.run(larger, { hip, knee })
-  // Rod, belt or cord carries the knee's torque past the upper link, which then bears that of the hip's drum, and at its end that of a spring at the knee.
+  // Rod, belt or cord carries the knee's torque past the upper link. The link then bears the torque of the hip's drum, and at its end that of a knee spring.
   const spring = use.at(mostTorque, { joint: kneeOf(use, leg) })
   return spring === undefined ? hip : use.run(larger, { hip, knee: spring })
 })
