@@ -19,6 +19,9 @@ export interface QuickVerdict {
   readonly case: CaseId
 }
 
+/** What is short in no load case. */
+const ENOUGH = Number.POSITIVE_INFINITY
+
 /** Evaluates legs of one structure one after another: what a change does not reach stays. The answer does not depend on the legs before. */
 export class QuickLeg {
   readonly #cases: readonly CaseId[]
@@ -106,22 +109,28 @@ export class QuickLeg {
     return leastOf(calculation, among === undefined ? group : group.filter(({ comparison }) => among.has(comparison.id)))
   }
 
-  /**
-   * Whether a check has a reserve in every load case it applies to; absent where it applies to none. The first one that is short of it decides: the
-   * one that was short last is tried first.
-   */
+  /** Whether a check has a reserve in every load case it applies to; absent where it applies to none. */
   has(x: LegNumbers, key: string, required: number): boolean | undefined {
+    const short = this.shortOf(x, key, required)
+    return short === undefined ? undefined : short === ENOUGH
+  }
+
+  /**
+   * The reserve in the first load case found where a check is short of what it needs, so at least the least one; infinite where it is short in none,
+   * absent where it applies to none. The case that was short last is tried first.
+   */
+  shortOf(x: LegNumbers, key: string, required: number): number | undefined {
     const calculation = this.load(x)
     const group = this.#byKey.get(key) ?? []
-    let found: true | undefined
+    let found: typeof ENOUGH | undefined
     for (const [i, judged] of group.entries()) {
       const reserve = cachedReserve(calculation, judged)
       if (reserve === undefined) continue
-      found = true
+      found = ENOUGH
       if (reserve >= required) continue
       group.splice(i, 1)
       group.unshift(judged)
-      return false
+      return reserve
     }
     return found
   }

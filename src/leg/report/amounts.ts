@@ -57,16 +57,16 @@ const PROPER: Readonly<Record<string, string>> = {
   tresca: 'Tresca',
 }
 
+const PROPER_WORDS = new RegExp(`\\b(?:${Object.keys(PROPER).join('|')})\\b`, 'g')
+
 /** Words with the capitals that they are written with. */
-export const properly = (words: string): string => words.replaceAll(/\b[a-z]+\b/g, (word) => PROPER[word] ?? word)
+export const properly = (words: string): string => words.replaceAll(PROPER_WORDS, (word) => PROPER[word] as string)
 
 /** One name as words; abbreviations and designations such as 10x26x8 stay. */
-export const one = (name: string): string =>
-  properly(
-    name
-      .replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
-      .replaceAll(/(?<=[a-z]{2})(\d{2,}|\d(?= ))/g, ' $1'),
-  )
+export function one(name: string): string {
+  const words = name.replaceAll(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+  return properly(/\d/.test(words) ? words.replaceAll(/(?<=[a-z]{2})(\d{2,}|\d(?= ))/g, ' $1') : words)
+}
 
 /** First letter large. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

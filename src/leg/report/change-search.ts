@@ -8,15 +8,11 @@ import { legNumbers } from '../numbers.js'
 import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment } from '../result.js'
 import { amount, documentAmount, roundedIn } from './amounts.js'
-import { type FieldRow, fieldRows } from './fields-list.js'
+import { type FieldRow, fieldRows, isChosen } from './fields-list.js'
 import { sideEffectsOf } from './harms.js'
 import { reached, tried } from './reach.js'
-import { hardestCases, type SufficientChange, type Target } from './wants.js'
+import { enoughOf, hardestCases, leastNamed, type SufficientChange, type Target } from './wants.js'
 
-/** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings, and what the robot must stand are not. */
-const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
-const NOT_CHOSEN =
-  /^(schemaVersion|environment|materials|supply|motors|cords|prints|loadCases|robot\.(legs|hip|centre|gravity)|belts\..+\.pitch$)|\.own\.|\.(mass|gap|runout|slackAtAssembly|range)\b/
 /** A field may become up to so many times as large, or fall to such a part. */
 const FACTORS = [1.02, 1.08, 1.2, 1.5, 2, 3] as const
 const BISECTIONS = 5
@@ -32,7 +28,8 @@ type ReserveOf = (key: string, among?: ReadonlySet<CaseId>) => number
 interface Changed {
   readonly leg: LegNumbers
   readonly reserve: ReserveOf
-  readonly has: (want: Target, min?: number) => boolean
+  /** At least the least reserve of a check that is short of what it needs; infinite where it is not short. */
+  readonly shortOf: (want: Target, min?: number) => number
 }
 
 /**
@@ -51,11 +48,7 @@ export class ChangeSearch {
     this.#assessment = assessment
     this.#quick = quickFor(assessment.cases.map(({ id }) => id))
     this.#x = legNumbers(assessment.leg)
-    this.#fields = new Map(
-      fieldRows(assessment.leg).flatMap((row) =>
-        row.kind !== undefined && KINDS.includes(row.kind) && !NOT_CHOSEN.test(row.path) ? [[row.path, row] as const] : [],
-      ),
-    )
+    this.#fields = new Map(fieldRows(assessment.leg).flatMap((row) => (isChosen(row) ? [[row.path, row] as const] : [])))
     this.#checks = new Map(assessment.checks.map((check) => [keyOfResult(check), check]))
   }
 
@@ -84,7 +77,7 @@ export class ChangeSearch {
         .filter(({ slope }) => Math.abs(slope) > 1e-3)
         .sort((a, b) => Math.abs(b.slope) - Math.abs(a.slope))
         .slice(0, MAX_FIELDS)
-        .map(({ field, slope }): Target => ({ check, key, field, up: slope > 0, short: [] })),
+        .map(({ field, slope }): Target => ({ check, key, field, up: slope > 0, short: new Map() })),
     )
   }
 
@@ -104,7 +97,7 @@ export class ChangeSearch {
     return {
       leg,
       reserve: (key, among) => tried(() => quick.reserveOf(leg, key, among) ?? Number.NaN, Number.NaN),
-      has: ({ key, check }, min = check.requiredReserve) => tried(() => quick.has(leg, key, min) === true, false),
+      shortOf: ({ key, check }, min = check.requiredReserve) => tried(() => quick.shortOf(leg, key, min) || 0, 0),
     }
   }
 
@@ -123,10 +116,16 @@ export class ChangeSearch {
     let [open, low] = [asking, 1]
     for (const factor of FACTORS) {
       if (open.length === 0) return
-      const { has } = this.#with(field, at(factor))
-      const enough = open.filter((want) => has(want))
-      const short = open.filter((want) => !enough.includes(want))
-      for (const want of short) want.short.push(factor)
+      const { shortOf } = this.#with(field, at(factor))
+      const [enough, short]: [Target[], Target[]] = [[], []]
+      for (const want of open) {
+        const reserve = shortOf(want)
+        if (enoughOf(reserve)) enough.push(want)
+        else {
+          want.short.set(factor, reserve)
+          short.push(want)
+        }
+      }
       this.#narrow(field, at, enough, [low, factor], BISECTIONS)
       open = short
       low = factor
@@ -144,13 +143,13 @@ export class ChangeSearch {
       for (const up of [true, false]) {
         const asking = wants.filter((want) => want.field === field && want.up === up)
         const at = this.#changed(field, up)
-        // The largest factor first: it nearly always reaches furthest, and the others then fall short in the first load case.
+        // The largest factor first: it nearly always reaches furthest, and what was found of the others then says that they do not.
         for (const factor of FACTORS.toReversed()) {
-          const short = asking.filter((want) => want.short.includes(factor))
+          const short = asking.filter((want) => (want.short.get(factor) ?? 0) >= leastNamed(want))
           if (short.length === 0) continue
-          const { reserve, has } = this.#with(field, at(factor))
+          const { reserve, shortOf } = this.#with(field, at(factor))
           for (const want of short) {
-            const found = has(want, want.nearest?.reserve ?? 0) ? reserve(want.key) : 0
+            const found = enoughOf(shortOf(want, leastNamed(want))) ? reserve(want.key) : 0
             if (found > 0) want.nearest = { ...this.#written(field, at(factor)), reserve: found }
           }
         }
@@ -160,13 +159,14 @@ export class ChangeSearch {
   /** Halves the range of factors in which some checks gain their reserve, and takes the end that suffices, rounded to a size that can be made. */
   #narrow(field: FieldRow, at: (factor: number) => number, wants: readonly Target[], [low, high]: [number, number], rounds: number): void {
     if (wants.length === 0) return
-    if (rounds === 0) {
-      this.#take(field, roundedIn(field.kind as Kind, this.#now(field) as number, at(high)), wants)
+    const size = (factor: number) => roundedIn(field.kind as Kind, this.#now(field) as number, at(factor))
+    if (rounds === 0 || (low > 1 && size(low) === size(high))) {
+      this.#take(field, size(high), wants)
       return
     }
     const middle = (low + high) / 2
-    const { has } = this.#with(field, at(middle))
-    const enough = wants.filter((want) => has(want))
+    const { shortOf } = this.#with(field, at(middle))
+    const enough = wants.filter((want) => enoughOf(shortOf(want)))
     const short = wants.filter((want) => !enough.includes(want))
     this.#narrow(field, at, enough, [low, middle], rounds - 1)
     this.#narrow(field, at, short, [middle, high], rounds - 1)
@@ -174,8 +174,8 @@ export class ChangeSearch {
 
   /** A change that suffices and that the document allows, with what it does to the other checks. */
   #take(field: FieldRow, x: number, wants: readonly Target[]): void {
-    const { leg, has } = this.#with(field, x)
-    const enough = wants.filter((want) => has(want))
+    const { leg, shortOf } = this.#with(field, x)
+    const enough = wants.filter((want) => enoughOf(shortOf(want)))
     if (enough.length === 0 || !this.allows(field, { to: documentAmount(field.kind as Kind, x) })) return
     const harms = sideEffectsOf(this.#quick, leg, this.#checks)
     const suffices = { to: documentAmount(field.kind as Kind, x), ratio: x / (this.#now(field) as number), harms }

@@ -76,3 +76,11 @@ export function fieldName(path: string): string {
   const last = parts.pop() as string
   return parts.length === 0 ? last : `${parts.join(', ')}: ${last}`
 }
+
+/** Sizes and settings that a builder chooses; materials, the weather and catalogue values of motors, cords, belts and bearings, and what the robot must stand are not. */
+const KINDS: readonly Kind[] = ['length', 'force', 'torque', 'time', 'mass', 'velocity', 'angle', 'peakPhaseCurrent']
+const NOT_CHOSEN =
+  /^(schemaVersion|environment|materials|supply|motors|cords|prints|loadCases|robot\.(legs|hip|centre|gravity)|belts\..+\.pitch$)|\.own\.|\.(mass|gap|runout|slackAtAssembly|range)\b/
+
+/** Whether a field is one of these. */
+export const isChosen = ({ path, kind }: FieldRow): boolean => kind !== undefined && KINDS.includes(kind) && !NOT_CHOSEN.test(path)
