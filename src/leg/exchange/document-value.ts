@@ -1,4 +1,4 @@
-import { type Kind, Quantity, unitNames } from '../../units/index.js'
+import { type Kind, Quantity } from '../../units/index.js'
 
 /**
  * A value of a described leg as a document writes it: a quantity as text with its unit, twelve digits kept, a band as the list of its three
@@ -23,14 +23,11 @@ const isQuantityData = (value: unknown): boolean =>
   typeof (value as Quantity).si === 'number' &&
   typeof (value as Quantity).toJSON === 'function'
 
-/** In the unit that the quantity prints in, where it has one that reads back; in its SI unit otherwise. Twelve digits drop the noise of conversion. */
+/** In the unit that the quantity prints in. Twelve digits drop the noise of conversion. */
 function quantityText({ si, kind }: Quantity): number | string {
-  const { value, unit } = new Quantity(si, kind as Kind).toJSON()
-  if (unit === '1') return value
   const plain = new Quantity(si, kind as Kind)
   const printed = plain.toString().split(' ').slice(1).join(' ')
-  const names: readonly string[] = unitNames(kind as Kind)
-  if (!names.includes(printed)) return `${value} ${unit}`
+  if (printed === '') return si
   const inUnit = (plain.in as (unit: string) => number).call(plain, printed)
   return `${Number(inUnit.toPrecision(12))} ${printed}`
 }

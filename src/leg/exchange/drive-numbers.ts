@@ -3,6 +3,7 @@ import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { dragTorque } from '../parts/motors/values.js'
 import { signedRatio } from '../parts/transmission/questions.js'
+import type { JointControl } from '../plans/control-joint.js'
 import type { ControlSheet } from '../plans/control-sheet.js'
 
 /** A joint that a motor may drive. */
@@ -29,4 +30,4 @@ export function driveNumbers(leg: Leg, joint: Driven): DriveNumbers {
 
 /** The largest torque of a joint that its control sheet allows for any time, whatever drives it. */
 export const largestTorque = (sheet: ControlSheet, joint: Driven): number =>
-  Math.max(...(sheet.joints[joint]?.currentLimits ?? []).map(({ jointTorque }) => jointTorque.si))
+  Math.max(...(sheet.joints[joint] as JointControl).currentLimits.map(({ jointTorque }) => jointTorque.si))

@@ -1,18 +1,33 @@
-import { type Document, isCollection, isMap, isNode, isScalar, type Node, type Pair, parseDocument, Scalar, type YAMLMap } from 'yaml'
+import {
+  type Document,
+  isCollection,
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  parseDocument,
+  Scalar,
+  type YAMLMap,
+} from 'yaml'
 import { InputError, refuse } from '../../units/index.js'
 import { earlierPath } from '../document/earlier-paths.js'
 import { DOCUMENT_VERSION } from '../document/fields.js'
 import { versionOf } from '../document/migrate.js'
 import type { LegChanges } from '../plans/with-fields.js'
 import { documentValue } from './document-value.js'
+import { inlineText, pairText } from './inline-text.js'
 
 const where = 'editLegText'
 
 /**
  * The text of a leg's document, YAML or JSON, with some fields changed: `editLegText(text, { 'joints.knee.drive.pretension': '200 N' })`. Comments, order and
- * every untouched line stay as they are; `undefined` removes a field. The values are not checked here: `describeLeg` reads the result.
+ * every untouched line of YAML stay as they are, and JSON is written with two spaces a level. `undefined` removes a field, and a section that has no other.
+ * The values are not checked here: `describeLeg` reads the result.
  *
- * Throws an `InputError` for text that cannot be parsed, and for a path that leads through something that is not a section or a list.
+ * Throws an `InputError` for text that cannot be parsed, for a path that leads through something that is not a section or a list, for an item that a list
+ * does not have, and for one that is to be removed from it.
  */
 export function editLegText(text: string, changes: LegChanges): string {
   const json = asJson(text)
@@ -34,7 +49,7 @@ function isEarlier(text: string): boolean {
 
 function asJson(text: string): boolean {
   try {
-    return typeof JSON.parse(text) === 'object'
+    return isSection(JSON.parse(text))
   } catch {
     return false
   }
@@ -45,19 +60,24 @@ const unreachable = (path: string, value: unknown): never => {
 }
 
 function editedJson(text: string, path: string, steps: readonly string[], value: unknown): string {
-  const document = JSON.parse(text) as object
-  let at = document as Record<string, unknown>
-  for (const step of steps.slice(0, -1)) {
-    if (!Object.hasOwn(at, step)) Object.defineProperty(at, step, { value: {}, writable: true, enumerable: true, configurable: true })
-    const inner = at[step]
-    if (typeof inner !== 'object' || inner === null) return unreachable(path, value)
-    at = inner as Record<string, unknown>
-  }
-  const last = steps.at(-1) as string
-  if (last === '__proto__') return unreachable(path, value)
-  if (value === undefined) delete at[last]
-  else at[last] = value
-  return `${JSON.stringify(document, null, 2)}\n`
+  const edited = changedSection(JSON.parse(text), steps, value, () => unreachable(path, value))
+  return `${JSON.stringify(edited ?? {}, null, 2)}\n`
+}
+
+const isSection = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null
+
+/** A section or list with one field changed; nothing where no field is left. */
+function changedSection(at: unknown, steps: readonly string[], value: unknown, fail: () => never): unknown {
+  if (at === undefined || at === null) return value === undefined ? at : changedSection({}, steps, value, fail)
+  if (!isSection(at)) return fail()
+  const [step = '', ...rest] = steps
+  const own = Object.hasOwn(at, step) ? at[step] : undefined
+  const inner = rest.length === 0 ? value : changedSection(own, rest, value, fail)
+  if (Array.isArray(at)) return inner !== undefined && /^\d+$/.test(step) && own !== undefined ? at.with(Number(step), inner) : fail()
+  if (inner === own) return at
+  const fields = own === undefined ? [...Object.entries(at), [step, inner] as const] : Object.entries(at)
+  const left = fields.flatMap(([name, field]) => (name !== step ? [[name, field]] : inner === undefined ? [] : [[name, inner]]))
+  return left.length === 0 ? undefined : Object.fromEntries(left)
 }
 
 /** A piece of the text and what takes its place. */
@@ -71,33 +91,51 @@ function editedYaml(text: string, path: string, steps: readonly string[], value:
   const document = parseDocument(text, { logLevel: 'error', keepSourceTokens: false })
   const [broken] = document.errors
   if (broken !== undefined) throw new InputError(where, [{ path: 'text', given: 'not readable', accepts: firstLine(broken.message) }])
-  const { start, end, text: next } = value === undefined ? removal(document, text, steps) : change(document, text, path, steps, value)
+  const { start, end, text: next } = value === undefined ? removal(document, text, path, steps) : change(document, text, path, steps, value)
   return text.slice(0, start) + next + text.slice(end)
 }
 
 function change(document: Document, text: string, path: string, steps: readonly string[], value: unknown): Edit {
-  const node = document.getIn(steps, true)
-  if (isInline(node)) {
-    const quoted = isScalar(node) && node.type === Scalar.QUOTE_DOUBLE
-    return { start: node.range[0], end: node.range[1], text: inlineText(value, quoted) }
-  }
-  if (node !== undefined) return unreachable(path, value)
-  const depth = steps.findIndex((_, i) => document.getIn(steps.slice(0, i + 1), true) === undefined)
-  const parent = depth === 0 ? document.contents : document.getIn(steps.slice(0, depth), true)
+  const node = nodeAt(document, steps)
+  if (isInline(node)) return replaced(text, node, inlineText(value, isScalar(node) && node.type === Scalar.QUOTE_DOUBLE))
+  if (node !== undefined) refuse(where, path, value, 'must be changed field by field: in the text it stands on lines of its own')
+  const depth = steps.findIndex((_, i) => nodeAt(document, steps.slice(0, i + 1)) === undefined)
+  const parent = nodeAt(document, steps.slice(0, depth))
   // What is not there yet below the missing name is written with it.
   const whole = steps.slice(depth + 1).reduceRight<unknown>((inner, step) => ({ [step]: inner }), value)
-  const written = `${steps[depth]}: ${inlineText(whole, false)}`
+  const written = pairText(steps[depth] as string, whole)
   if (parent === null) return appended(text, written)
+  if (isInline(parent) && isEmpty(parent)) return replaced(text, parent, `{ ${written} }`)
   if (!isMap(parent)) return unreachable(path, value)
   // Before the first name: after the last one there may be comments, which nothing ties to a name.
-  const start = startOf(parent.items[0])
-  if (start === undefined) return { start: parent.range?.[0] ?? 0, end: parent.range?.[1] ?? 0, text: `{ ${written} }` }
+  const start = startOf(parent.items[0]) as number
   const gap = parent.flow ? ', ' : `\n${' '.repeat(start - (text.lastIndexOf('\n', start - 1) + 1))}`
   return { start, end: start, text: written + gap }
 }
 
+/** What stands at a path, the whole document at none. */
+const nodeAt = (document: Document, steps: readonly string[]): unknown => steps.reduce<unknown>(inside, document.contents)
+
+function inside(node: unknown, step: string): unknown {
+  if (isMap(node)) return node.items.find((pair) => isNamed(pair, step))?.value
+  return isSeq(node) && /^\d+$/.test(step) ? node.items[Number(step)] : undefined
+}
+
+const isNamed = ({ key }: Pair, name: string | undefined) => isScalar(key) && String(key.value) === name
+
+/** A section without fields, or a name with nothing behind it. */
+const isEmpty = (node: unknown) => (isScalar(node) ? node.value === null : isMap(node) && node.items.length === 0)
+
+/** A value in the place of another. A text of several lines ends with a line break, and a name with nothing behind it needs a space. */
+function replaced(text: string, { range: [start, end] }: Inline, value: string): Edit {
+  const old = text.slice(start, end).trimEnd()
+  return { start, end: start + old.length, text: old === '' && text[start - 1] === ':' ? ` ${value}` : value }
+}
+
+type Inline = Node & { readonly range: NonNullable<Node['range']> }
+
 /** Whether a node stands within a line, so that its text can be replaced alone. */
-const isInline = (node: unknown): node is Node & { readonly range: NonNullable<Node['range']> } =>
+const isInline = (node: unknown): node is Inline =>
   isNode(node) && Boolean(node.range) && (isScalar(node) || (isCollection(node) && node.flow === true))
 
 const appended = (text: string, line: string): Edit => ({
@@ -106,17 +144,31 @@ const appended = (text: string, line: string): Edit => ({
   text: `${text.endsWith('\n') || text === '' ? '' : '\n'}${line}\n`,
 })
 
-function removal(document: Document, text: string, steps: readonly string[]): Edit {
-  const parent = steps.length === 1 ? document.contents : document.getIn(steps.slice(0, -1), true)
-  if (!isMap(parent)) return { start: 0, end: 0, text: '' }
-  const at = parent.items.findIndex(({ key }) => isScalar(key) && String(key.value) === steps.at(-1))
-  if (at < 0) return { start: 0, end: 0, text: '' }
-  if (parent.items.length === 1 && steps.length > 1) return removal(document, text, steps.slice(0, -1))
-  const start = startOf(parent.items[at]) ?? 0
+const NOTHING: Edit = { start: 0, end: 0, text: '' }
+
+function removal(document: Document, text: string, path: string, steps: readonly string[]): Edit {
+  const within = steps.slice(0, -1)
+  const parent = nodeAt(document, within)
+  if (parent === null || isEmpty(parent)) return NOTHING
+  if (parent === undefined) return removalOfMissing(document, path, within)
+  if (!isMap(parent)) return unreachable(path, undefined)
+  const at = parent.items.findIndex((pair) => isNamed(pair, steps.at(-1)))
+  if (at < 0) return NOTHING
+  if (parent.items.length === 1 && steps.length > 1) return removal(document, text, path, within)
+  const start = startOf(parent.items[at]) as number
   const next = startOf(parent.items[at + 1])
-  if (!parent.flow) return { start: text.lastIndexOf('\n', start - 1) + 1, end: blockEnd(text, parent, at), text: '' }
+  const line = text.lastIndexOf('\n', start - 1) + 1
+  // The first field of a section in a list stands behind the dash.
+  if (!parent.flow && text.slice(line, start).trim() === '') return { start: line, end: blockEnd(text, parent, at), text: '' }
   if (next !== undefined) return { start, end: next, text: '' }
   return { start: endOf(parent.items[at - 1]) ?? start, end: endOf(parent.items[at]) ?? start, text: '' }
+}
+
+/** A field of a section that is not there: nothing to remove, unless the path leads through something else. */
+function removalOfMissing(document: Document, path: string, within: readonly string[]): Edit {
+  const outer = nodeAt(document, within.slice(0, -1))
+  if (outer === undefined) return removalOfMissing(document, path, within.slice(0, -1))
+  return outer === null || isMap(outer) || isEmpty(outer) ? NOTHING : unreachable(path, undefined)
 }
 
 /** The end of the last line that belongs to a pair of a section with one name a line. */
@@ -128,20 +180,5 @@ function blockEnd(text: string, parent: YAMLMap, at: number): number {
 
 const startOf = (pair: Pair | undefined) => (isScalar(pair?.key) ? pair.key.range?.[0] : undefined)
 const endOf = (pair: Pair | undefined) => (isNode(pair?.value) ? (pair.value as Node).range?.[1] : undefined)
-
-/** Text that a reader would take for something else, or that ends a value inside braces, is put in quotes. */
-const PLAIN_SCALAR = /^[A-Za-z0-9+\-.][A-Za-z0-9+\-./^ %°µ²³·*()]*$/
-const NON_TEXT_SCALAR = /^([-+]?[\d.]+(e[-+]?\d+)?|true|false|null|~|y|n|yes|no|on|off)$/i
-
-/** A value on one line. */
-function inlineText(value: unknown, quoted: boolean): string {
-  if (Array.isArray(value)) return `[${value.map((item) => inlineText(item, false)).join(', ')}]`
-  if (typeof value === 'object' && value !== null)
-    return `{ ${Object.entries(value)
-      .map(([name, item]) => `${name}: ${inlineText(item, false)}`)
-      .join(', ')} }`
-  if (typeof value !== 'string') return String(value)
-  return quoted || !PLAIN_SCALAR.test(value) || NON_TEXT_SCALAR.test(value) || value.endsWith(' ') ? JSON.stringify(value) : value
-}
 
 const firstLine = (text: string) => text.split('\n')[0] as string

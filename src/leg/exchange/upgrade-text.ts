@@ -25,7 +25,7 @@ export function upgradeLegText(text: string): string {
   after.commentBefore = before.commentBefore ?? headOf(before)
   visit(after, {
     Collection: (_, node) => {
-      if (isMap(node) || isSeq(node)) node.flow = isShort(node)
+      node.flow = isShort(node)
     },
   })
   return after.toString({ lineWidth: 0 })

@@ -1,4 +1,5 @@
-import { type Kind, Quantity } from '../../units/index.js'
+import { boxSection } from '../../structures/index.js'
+import type { Quantity } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
 import { legNumbers } from '../numbers.js'
 import { controlSheet } from '../plans/control.js'
@@ -16,16 +17,15 @@ export interface UrdfOptions {
 }
 
 const JOINTS = ['hip', 'knee'] as const
-type Drawn = Leg['joints']['hip']['drive']
 
 /**
- * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes or cylinders as
- * shapes; joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
+ * The leg in the Unified Robot Description Format for simulators: body, hip, upper link, lower link and foot, with masses, inertias, and boxes as shapes;
+ * joints with limits of angle, torque, speed, and friction. Frames have x forward, y left, z up; zero is the leg straight down.
  *
  * Links have the mass, centre and inertia of the load cases, with motors, plates, sinks and counterweights where they are mounted; the hip link between the
- * two hip axes has no mass. The torque limit is the largest that the control sheet allows for any time. The speed limit is the speed of the motor without
- * load at the voltage of the supply, or that of the gearbox. Friction is the drag of the drive. A sideways hip that is held has its holding torque and no
- * speed.
+ * two hip axes has no mass. The foot is a ball as thick as its toes, with its middle at the foot point. The torque limit is the largest that the
+ * control sheet allows for any time. The speed limit is the speed of the motor without load at the voltage of the supply, or that of the gearbox. Friction is
+ * the drag of the drive. A sideways hip that is held has its holding torque and no speed.
  *
  * The format cannot describe springs, the compliance of the drives, rotor inertia, rods or couplings. A knee that is driven from the hip axis has the lowest
  * torque and speed over its travel. The torque that its drive adds at the hip is left out.
@@ -38,7 +38,6 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
   const through = throughGeometry(legNumbers(leg))
   const bodies = linkBodies(leg)
   const lower = links.lower
-  const radius = 'toeThickness' in foot && foot.toeThickness instanceof Quantity ? foot.toeThickness.si : sizeOf(lower)[0] / 2
   const coupled =
     through === undefined ? '' : `; a ${through.kind} drives the knee from the hip axis: limits of the knee are the least over its travel`
   const comments = `mass of the robot ${robot.mass}, ${robot.legs} legs${coupled}; estimates for trained judgement`
@@ -54,7 +53,7 @@ export function legUrdf(leg: Leg, options: UrdfOptions = {}): string {
     ...upright('knee', 'upper_link', 'lower_link', `0 0 ${number(-links.upper.length.si)}`, leg, limitsOf(leg, 'knee', sheet, through)),
     ...body('lower_link', lower, bodies.lower, through === undefined ? drumOf(leg, 'knee') : undefined),
     `  <joint name="foot" type="fixed"><parent link="lower_link"/><child link="foot"/><origin xyz="0 0 ${number(-lower.length.si)}"/></joint>`,
-    `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(radius)}"/></geometry></${tag}>`).join('')}</link>`,
+    `  <link name="foot">${['visual', 'collision'].map((tag) => `<${tag}><geometry><sphere radius="${number(foot.thickness.si / 2)}"/></geometry></${tag}>`).join('')}</link>`,
     '</robot>',
     '',
   ].join('\n')
@@ -121,22 +120,12 @@ function revolute(
 
 type Link = Leg['links']['upper']
 
-/** Width (sideways) and depth (in the plane of the leg) of a link. */
-function sizeOf({ section: { box, tube } }: Link): readonly [depth: number, width: number] {
-  if (box !== undefined) return [box.depth.si, box.width.si]
-  const diameter = tube?.si ?? 0
-  return [diameter, diameter]
-}
-
 /** The radius of the drum on a joint; nothing where there is none. */
 function drumOf({ joints }: Leg, joint: (typeof JOINTS)[number]): readonly [radius: number, length: number] | undefined {
-  const drive = joints[joint].drive as Drawn & {
-    drum?: { grooveDiameter?: Quantity<Kind>; centreLineRadius?: Quantity<Kind>; length?: Quantity<Kind> }
-  }
-  const radius =
-    drive.drum?.centreLineRadius?.si ?? (drive.drum?.grooveDiameter === undefined ? undefined : drive.drum.grooveDiameter.si / 2)
-  const length = drive.drum?.length?.si
-  return radius === undefined || length === undefined ? undefined : [radius, length]
+  const { drive } = joints[joint]
+  if (drive.kind !== 'cord') return undefined
+  const { centreLineRadius, grooveDiameter, length } = drive.drum
+  return [centreLineRadius?.si ?? (grooveDiameter as Quantity<'length'>).si / 2, length.si]
 }
 
 /** A link with what is mounted on it, in the shape of its section, and the drum at its upper end as a picture. */
@@ -146,14 +135,13 @@ function body(
   { mass, centre, inertia }: LinkBody,
   drum: readonly [radius: number, length: number] | undefined,
 ): string[] {
-  const [depth, width] = sizeOf(link)
+  const { wall, box } = link.section
+  const [depth, width] = [box?.depth.si as number, box?.width.si as number]
+  const { area, secondMoment, sidewaysSecondMoment } = boxSection.si({ width, depth, wall: wall.si })
   const l = link.length.si
   // What is mounted counts as points on the axis of the link.
-  const about = (link.mass.si * (depth * depth + width * width)) / 12
-  const shape =
-    link.section.box === undefined
-      ? `<cylinder radius="${number(depth / 2)}" length="${number(l)}"/>`
-      : `<box size="${number(depth)} ${number(width)} ${number(l)}"/>`
+  const about = (link.mass.si * (secondMoment + sidewaysSecondMoment)) / area
+  const shape = `<box size="${number(depth)} ${number(width)} ${number(l)}"/>`
   const middle = `<origin xyz="0 0 ${number(-l / 2)}"/><geometry>${shape}</geometry>`
   const round =
     drum === undefined
