@@ -35,7 +35,7 @@ function information([verb, ...rest]: readonly string[], version: string): strin
   if (verb === '--version') return version
   if (verb === undefined || verb === 'help' || isHelp(verb)) {
     const [topic] = rest
-    return topic !== undefined && VERBS[topic] !== undefined ? helpOf(topic) : overview(version)
+    return topic !== undefined && Object.hasOwn(VERBS, topic) ? helpOf(topic) : overview(version)
   }
   return Object.hasOwn(VERB_HANDLERS, verb) && rest.some(isHelp) ? helpOf(verb) : undefined
 }

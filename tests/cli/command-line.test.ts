@@ -1,10 +1,8 @@
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs'
 import { build } from 'esbuild'
 import { expect, test } from 'vitest'
 import * as capstan from '../../src/capstan/index.js'
-import { main, type Terminal } from '../../src/cli/index.js'
 import * as fasteners from '../../src/fasteners/index.js'
 import * as formula from '../../src/formula/index.js'
 import * as kinematics from '../../src/kinematics/index.js'
@@ -14,32 +12,7 @@ import * as structures from '../../src/structures/index.js'
 import * as study from '../../src/study/index.js'
 import * as thermal from '../../src/thermal/index.js'
 import * as units from '../../src/units/index.js'
-
-const root = fileURLToPath(new URL('../../', import.meta.url))
-const example = (name: string) => readFileSync(`${root}examples/${name}`, 'utf8')
-const revised = example('mudflat-leg-revised.yaml')
-
-/** Runs one command line on files in memory. */
-async function run(args: readonly string[], files: Record<string, string> = { 'leg.yaml': revised }) {
-  const out: string[] = []
-  const notes: string[] = []
-  const terminal: Terminal = {
-    out: (text) => out.push(text),
-    note: (text) => notes.push(text),
-    readText: (name) => {
-      if (files[name] === undefined)
-        throw Object.assign(new Error(`ENOENT: no such file or directory, open '${name}'`), { code: 'ENOENT', path: name })
-      return files[name]
-    },
-    writeText: (name, text) => {
-      files[name] = text
-    },
-    exists: (name) => files[name] !== undefined,
-    packaged: (name) => (name === 'dist/page.html' ? '<script><!--EXAMPLE--></script>' : readFileSync(`${root}${name}`, 'utf8')),
-  }
-  const code = await main(terminal, args, '1.2.3')
-  return { code, out: out.join('\n'), notes: notes.join('\n'), files }
-}
+import { example, revised, root, run } from './in-memory.js'
 
 const { assess, describeLeg } = leg
 
