@@ -64,9 +64,9 @@ const AROUND: readonly Folder[] = (
     ['report', 'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences'],
     ['proposal', 'propose-leg,stock'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
-    ['robot', 'robot-across,robot-rotors,conservation', 'robot'],
-    ['exchange', 'edit-text,exchange'],
-    ['schema', 'document,document-schema,slips,impossible,hostile,display', 'as-formula,every-field'],
+    ['robot', 'robot-figures,robot-across,robot-rotors,conservation', 'robot'],
+    ['exchange', 'edit-text-forms,edit-text,urdf,exchange', 'springs'],
+    ['schema', 'schema,document,document-schema,slips,impossible,hostile,display', 'as-formula,every-field'],
     ['field-range', 'passing-range'],
   ] as const
 ).map(([name, tests, further]) => ({
@@ -93,11 +93,7 @@ export const folders: readonly Folder[] = [
 ]
 
 /** Folders of which no mutant was run yet. The list may only shrink. */
-export const NOT_RUN: readonly string[] = [
-  'leg',
-  ...AROUND.map(({ name }) => name).filter((name) => !['leg-plans', 'leg-document', 'leg-field-range'].includes(name)),
-  'cli',
-]
+export const NOT_RUN: readonly string[] = ['leg', 'leg-drawings', 'leg-learning', 'leg-report', 'leg-proposal', 'cli']
 
 export function folderOf(name: string | undefined): Folder {
   const found = folders.find((folder) => folder.name === name)
