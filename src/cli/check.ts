@@ -38,6 +38,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
           '',
           verdict.governing.sentence,
           `Remedy: ${verdict.governing.remedy}.`,
+          ...verdict.unusual.map(({ path, given, why }) => `Check ${path}, ${given}: ${why}.`),
           'Estimates for trained judgement: guard tensioned cords, mind pinch points, hot motors, batteries and dropped loads.',
         ].join('\n'),
       )
@@ -52,7 +53,10 @@ function rowsOf(given: Arguments): number {
 }
 
 /** The verdict as plain data: what a program reads, without the calculations. */
-export function asData(file: string, { leg, passes, meetsTarget, requiredReserve, governing, checks, coupling, notEvaluated }: Assessment) {
+export function asData(
+  file: string,
+  { leg, passes, meetsTarget, requiredReserve, governing, checks, coupling, notEvaluated, unusual }: Assessment,
+) {
   return {
     file,
     leg: leg.name,
@@ -63,6 +67,7 @@ export function asData(file: string, { leg, passes, meetsTarget, requiredReserve
     coupling,
     checks: checks.map(dataOf),
     notEvaluated,
+    unusual,
     filledIn: leg.defaults.map(({ path, value }) => ({ path, value })),
   }
 }

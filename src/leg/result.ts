@@ -4,6 +4,7 @@ import type { BestMeasurement, CheckResult } from './check-result.js'
 import type { Leg } from './document/describe.js'
 import type { FootResult } from './foot-result.js'
 import type { DrivenJoint, OfDrivenJoints } from './numbers.js'
+import type { UnusualValue } from './plausibility/index.js'
 
 /** A driven joint in one load case, for tables and charts. */
 export interface JointResult {
@@ -88,6 +89,8 @@ export interface Assessment {
     /** Why it does not apply or could not be made. */
     readonly why: string
   }[]
+  /** Values that no usual leg has: check their units and digits before you rely on the verdict. */
+  readonly unusual: readonly UnusualValue[]
   /** The measurement that would narrow the governing reserve most; absent where no uncertain value moves any. */
   readonly bestMeasurement?: BestMeasurement
   /** How much of the verdict rests on values that nobody measured or published. */

@@ -60,7 +60,7 @@ describe('legs that would break without the checks that look for it', () => {
   })
 
   test('a heavier motor on the upper link loads what swings it and feeds it', () => {
-    const [light, heavy] = ['0.41 kg', '1.6 kg'].map((mass) => verdict(leg, { 'motors.main.mass': mass }, ['walk', 'trot']))
+    const [light, heavy] = ['0.41 kg', '1.4 kg'].map((mass) => verdict(leg, { 'motors.main.mass': mass }, ['walk', 'trot']))
     for (const [id, joint] of [
       ['supply.current', undefined],
       ['motor.swing', 'hip'],

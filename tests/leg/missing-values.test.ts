@@ -4,12 +4,17 @@ import { assess, describeLeg, markdownReport } from '../../src/leg/index.js'
 
 const TEXT = readFileSync(new URL('../../examples/heath-leg-first.yaml', import.meta.url), 'utf8')
 
+/** A leg whose boss is of resin. The document refuses it; a leg that was changed as an object is not read again. */
+const withResin = (text: string) => {
+  const leg = describeLeg(text)
+  const { hipBoss } = leg.bosses
+  return { ...leg, bosses: { ...leg.bosses, hipBoss: { ...hipBoss, material: 'epoxy' } } } as typeof leg
+}
+
 describe('a value that a material lacks is never taken as nothing', () => {
-  const glued = TEXT.replace('hipBoss: { material: ASA', 'hipBoss: { material: epoxy')
-  const { checks } = assess(describeLeg(glued), { cases: ['season', 'hotWalkBack'] })
+  const { checks } = assess(withResin(TEXT), { cases: ['season', 'hotWalkBack'] })
 
   test('a boss of a material without water and creep data does not keep its grip: the check fails and names what is missing', () => {
-    expect(glued).not.toBe(TEXT)
     const grip = checks.find(({ id, joint }) => id === 'boss.grip' && joint === 'hip')
     expect(grip?.reserve).toBe(0)
     expect(grip?.notes.join(' ')).toContain('epoxy.moistureConditioned')
@@ -19,7 +24,7 @@ describe('a value that a material lacks is never taken as nothing', () => {
 test('one part that cannot be calculated leaves every other check in the verdict and the report', () => {
   const options = { cases: ['season', 'hotWalkBack'] } as const
   const whole = assess(describeLeg(TEXT), options)
-  const without = assess(describeLeg(TEXT.replace('hipBoss: { material: ASA', 'hipBoss: { material: epoxy')), options)
+  const without = assess(withResin(TEXT), options)
   const key = ({ id, joint }: { id: string; joint?: string }) => `${id} ${joint ?? ''}`
   expect(without.checks.map(key).sort()).toEqual(whole.checks.map(key).sort())
   const changed = without.checks.filter((check) => check.reserve !== whole.checks.find((one) => key(one) === key(check))?.reserve)

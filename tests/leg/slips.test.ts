@@ -91,7 +91,7 @@ describe('a slip of a builder gets one message that says what to write', () => {
 
 test('a negative length is not taken for metres', () => {
   const [wrong] = issuesOf(edited(heath, 'length: 165 mm', 'length: -165 mm'))
-  expect(wrong?.accepts).toBe('must be above 0 and at most 2 m')
+  expect(wrong?.accepts).toBe('must be at least 10 mm and at most 2 m')
 })
 
 type Place = readonly (string | number)[]

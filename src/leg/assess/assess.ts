@@ -10,6 +10,7 @@ import { legModel } from '../leg-model.js'
 import { legNumbers } from '../numbers.js'
 import { caseList, knownOptions } from '../options.js'
 import { CHECKS } from '../parts/index.js'
+import { unusualValues } from '../plausibility/index.js'
 import type { Assessment } from '../result.js'
 import { type Calculation, SheetMaker } from '../run/index.js'
 import { keepCalculation } from '../what-if.js'
@@ -71,6 +72,7 @@ export function assess(
     coupling: unsettled.length === 0 ? 'settled' : 'unsettled',
     unsettled,
     notEvaluated: notEvaluated(checks, cases, without),
+    unusual: unusualValues(leg),
     ...(measurement === undefined ? {} : { bestMeasurement: measurement }),
     priors: priorsOf(checks),
   })

@@ -1,5 +1,6 @@
 import type * as z from 'zod'
 import { InputError, type Issue, nearName, Quantity, show } from '../../units/index.js'
+import { contradictoryRelations } from '../plausibility/index.js'
 import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
 import { displayedLeg } from './display.js'
 import { earlierPath } from './earlier-paths.js'
@@ -13,6 +14,7 @@ import { bearingRules } from './rules-of-bearings.js'
 import { driveRules } from './rules-of-drives.js'
 import { fitRules } from './rules-of-fits.js'
 import { loadRules } from './rules-of-loads.js'
+import { materialRules } from './rules-of-materials.js'
 import { metalPlateRules } from './rules-of-metal-plates.js'
 import { partRules } from './rules-of-parts.js'
 import { springRules } from './rules-of-springs.js'
@@ -63,7 +65,10 @@ export function contradictions(data: PartlyLeg, given: unknown, earlier: readonl
   const found: Issue[] = []
   const report = (path: string, value: unknown, accepts: string) => found.push({ path, given: shown(value), accepts })
   for (const rule of [driveRules, partRules, fitRules, bearingRules, springRules, loadRules]) rule(data, report)
+  materialRules(data, report)
   metalPlateRules(data, report, given, new Set(earlier.map(({ path }) => path)))
+  const named = new Set(found.map(({ path }) => path))
+  contradictoryRelations(data, report, { named, defaults: () => [...earlier, ...defaultsOf(documentFields, given)] })
   return found
 }
 

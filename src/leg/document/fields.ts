@@ -13,7 +13,7 @@ import { print } from '../parts/prints/section.js'
 import { robot } from '../parts/robot/section.js'
 import { supply } from '../parts/supply/section.js'
 import { belt } from '../parts/transmission/belt/section.js'
-import { cord, cordEnd } from '../parts/transmission/cord/section.js'
+import { cord, cordEnd } from '../parts/transmission/cord/cord-section.js'
 import type { DataFields, Fields, GivenFields } from '../schema/index.js'
 
 /** The version of the document's layout that this library writes; older ones are brought up to it. */

@@ -17,6 +17,7 @@ import { drawingPictures } from './drawing-pictures.js'
 import { specificationHash } from './hash.js'
 import type { ReportPicture } from './pictures.js'
 import { assumptionsSection, notEvaluatedBlocks, numberedSheet } from './sheet-sections.js'
+import { unusualSection } from './unusual-section.js'
 import { LIBRARY_VERSION } from './version.js'
 
 /** Options of the reports. */
@@ -58,6 +59,7 @@ export function reportPage(assessment: Assessment, options: ReportOptions = {}):
     blocks: [
       ...(leg.remark === undefined ? [] : [led('Remark:', leg.remark)]),
       verdictSection(assessment, first, changes),
+      ...unusualSection(assessment),
       titleBlock(assessment, options, sheet.count),
       section('cautions', 'Cautions', [points(cautionsOf(legNumbers(leg)))]),
       rankedSection(assessment),

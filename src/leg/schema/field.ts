@@ -20,12 +20,20 @@ type Scalar = {
     readonly max?: In<K>
     readonly above?: In<K> | 0
     readonly below?: In<K>
+    /** Lowest and highest value of usual legs: one outside is accepted with a remark. 0 has none, for a field that may be 0. */
+    readonly usual?: readonly [In<K>, In<K>]
     readonly default?: In<K>
   }
 }[Kind]
 
 /** A whole number within limits. */
-type Integer = Open & { readonly integer: true; readonly min: number; readonly max: number; readonly default?: number }
+type Integer = Open & {
+  readonly integer: true
+  readonly min: number
+  readonly max: number
+  readonly usual?: readonly [number, number]
+  readonly default?: number
+}
 
 /** An interval of a kind, lowest and highest. */
 type Interval = {
@@ -63,6 +71,7 @@ export type Field =
   | (Open & {
       readonly band: 'ratio'
       readonly max: number
+      readonly usual?: readonly [number, number]
       readonly default?: readonly [number, number, number]
       readonly measuredBy?: string
     })

@@ -6,7 +6,7 @@
 export type { Field, Fields, OwnMaterial, OwnValue, Section } from './field.js'
 export type { DataFields, GivenFields } from './field-types.js'
 export { jsonSchemaOf } from './json-schema.js'
-export { acceptedBy, designations, meant, readable } from './leaf.js'
-export { defaultsOf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
+export { acceptedBy, designations, type Leaf, meant, readable } from './leaf.js'
+export { defaultsOf, eachLeaf, exactlyOneIssues, type LegDefault, placeAt, referencesOf, salvaged } from './walk.js'
 /** Not in the declarations, which need no zod so. @internal */
 export { zodOf } from './zod.js'

@@ -9,9 +9,17 @@ export const boltGroup = {
   /** Number of bolts in the group. */
   count: { integer: true, min: 1, max: 32 },
   /** Tightening torque. */
-  tighteningTorque: { kind: 'torque', above: 0 },
+  tighteningTorque: { kind: 'torque', min: '1 mN m', max: '1000 N m', usual: ['0.02 N m', '100 N m'] },
   /** Friction coefficient in the thread and under the head. Default: 0.14. */
-  friction: { kind: 'ratio', above: 0, max: 1, default: 0.14, because: 'dry or lightly oiled steel', level: 'commonPractice' },
+  friction: {
+    kind: 'ratio',
+    above: 0,
+    max: 1,
+    usual: [0.06, 0.4],
+    default: 0.14,
+    because: 'dry or lightly oiled steel',
+    level: 'commonPractice',
+  },
   /** Whether washers lie under head and nut. Default: true. */
   washers: { flag: true, default: true, because: 'washers under heads and nuts', level: 'commonPractice' },
   /** Whether metal sleeves carry the clamp load through the printed layers. Default: false. */
@@ -25,13 +33,13 @@ export const boltGroup = {
         /** Material of this layer. */
         material: { refersTo: 'materials' },
         /** Thickness of this layer. */
-        thickness: { kind: 'length', above: 0, max: '300 mm' },
+        thickness: { kind: 'length', min: '0.05 mm', max: '300 mm', usual: ['0.5 mm', '60 mm'] },
       },
     },
     most: 12,
   },
   /** Diameter of the clamped printed boss around each bolt. Default: three head diameters. */
-  bossDiameter: { kind: 'length', above: 0, max: '300 mm', optional: true },
+  bossDiameter: { kind: 'length', above: 0, max: '300 mm', usual: ['3 mm', '80 mm'], optional: true },
   /** Whether the bolts are tightened again after a week. Default: false. */
   retightened: { flag: true, default: false, because: 'not promised' },
   /** Where the bolts sit. */
@@ -40,13 +48,13 @@ export const boltGroup = {
     of: {
       rows: {
         /** Distance of each bolt from the edge that the bracket would tip about. */
-        distances: { list: { kind: 'length', above: 0, max: '1 m' } },
+        distances: { list: { kind: 'length', above: 0, max: '1 m', usual: ['2 mm', '250 mm'] } },
         /** Distance from the clamped face to the plane of the leg. */
-        leverArm: { kind: 'length', above: 0, max: '1 m' },
+        leverArm: { kind: 'length', above: 0, max: '1 m', usual: ['3 mm', '300 mm'] },
       },
       circle: {
         /** Diameter of the bolt circle. */
-        diameter: { kind: 'length', above: 0, max: '1 m' },
+        diameter: { kind: 'length', above: 0, max: '1 m', usual: ['5 mm', '200 mm'] },
       },
     },
   },

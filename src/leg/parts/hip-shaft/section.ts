@@ -12,13 +12,13 @@ export const shaft = {
   /** Property class of the screw in its end. */
   innerPropertyClass: { designation: 'propertyClass' },
   /** Engaged length of the inner thread. */
-  innerEngagement: { kind: 'length', above: 0, max: '100 mm' },
+  innerEngagement: { kind: 'length', above: 0, max: '100 mm', usual: ['2 mm', '50 mm'] },
   /** Tightening torque of the screw in its end. */
-  innerTighteningTorque: { kind: 'torque', above: 0 },
+  innerTighteningTorque: { kind: 'torque', min: '1 mN m', max: '1000 N m', usual: ['0.02 N m', '100 N m'] },
   /** Thickness of the end cap. */
-  capThickness: { kind: 'length', above: 0, max: '100 mm' },
+  capThickness: { kind: 'length', above: 0, max: '100 mm', usual: ['0.8 mm', '15 mm'] },
   /** Diameter on which the end cap rests. */
-  capSpan: { kind: 'length', above: 0, max: '300 mm' },
+  capSpan: { kind: 'length', above: 0, max: '300 mm', usual: ['4 mm', '100 mm'] },
   /** Material of the end cap. */
   capMaterial: { refersTo: 'materials' },
   /** The bearings that it turns in: a name of the section bearings. */
@@ -31,15 +31,15 @@ export const shaft = {
 export const ownBearing = {
   section: {
     /** Bore. */
-    bore: { kind: 'length', above: 0, max: '300 mm' },
+    bore: { kind: 'length', above: 0, max: '300 mm', usual: ['1 mm', '80 mm'] },
     /** Outer diameter. */
-    outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
+    outerDiameter: { kind: 'length', above: 0, max: '500 mm', usual: ['3 mm', '120 mm'] },
     /** Width. */
-    width: { kind: 'length', above: 0, max: '200 mm' },
+    width: { kind: 'length', above: 0, max: '200 mm', usual: ['1 mm', '40 mm'] },
     /** Static load rating. */
-    staticRating: { kind: 'force', above: 0 },
+    staticRating: { kind: 'force', min: '5 N', max: '1 MN', usual: ['50 N', '60 kN'] },
     /** Dynamic load rating. */
-    dynamicRating: { kind: 'force', above: 0 },
+    dynamicRating: { kind: 'force', min: '5 N', max: '1 MN', usual: ['100 N', '80 kN'] },
   },
   optional: true,
 } as const satisfies Field
@@ -52,9 +52,9 @@ export const bearingPair = {
     /** Values of the bearing's own sheet. Give this or size. */
     own: ownBearing,
     /** Distance between the two bearings. */
-    spacing: { kind: 'length', above: 0, max: '1 m' },
+    spacing: { kind: 'length', above: 0, max: '1 m', usual: ['3 mm', '250 mm'] },
     /** Distance from the nearer bearing to the plane of the leg; at the sideways hip to the axis of the hip. */
-    overhang: { kind: 'length', min: 0, max: '1 m' },
+    overhang: { kind: 'length', min: 0, max: '1 m', usual: ['2 mm', '150 mm'] },
     /** Material of the seat of the outer ring. */
     seatMaterial: { refersTo: 'materials' },
     /** Diametral interference of the outer ring in its seat at assembly, negative for clearance. */

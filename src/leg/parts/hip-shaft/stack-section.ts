@@ -4,13 +4,13 @@ import type { Field } from '../../schema/index.js'
 export const stack = {
   section: {
     /** Outer diameter of the ring in which two of its parts touch: the smallest of them. */
-    outerDiameter: { kind: 'length', above: 0, max: '500 mm' },
+    outerDiameter: { kind: 'length', above: 0, max: '500 mm', usual: ['4 mm', '120 mm'] },
     /** Inner diameter of that ring. */
-    innerDiameter: { kind: 'length', above: 0, max: '500 mm' },
+    innerDiameter: { kind: 'length', above: 0, max: '500 mm', usual: ['2 mm', '100 mm'] },
     /** Material of the softest part. */
     material: { refersTo: 'materials' },
     /** Tightening torque of the nut on the shaft. */
-    tighteningTorque: { kind: 'torque', above: 0 },
+    tighteningTorque: { kind: 'torque', min: '1 mN m', max: '1000 N m', usual: ['0.05 N m', '200 N m'] },
     /** Share of the clamp load that embedding, creep and heat leave by the end of a season. Default: 0.3, 0.5 and 0.7. */
     clampLeft: {
       band: 'ratio',

@@ -1,6 +1,11 @@
 import type { Fields } from '../../schema/index.js'
 
-const size = { tuple: { width: { kind: 'length', above: 0, max: '1 m' }, height: { kind: 'length', above: 0, max: '1 m' } } } as const
+const size = {
+  tuple: {
+    width: { kind: 'length', min: '5 mm', max: '1 m', usual: ['12 mm', '400 mm'] },
+    height: { kind: 'length', min: '5 mm', max: '1 m', usual: ['12 mm', '400 mm'] },
+  },
+} as const
 
 /** A plate that motors are bolted to. */
 export const plate = {
@@ -11,15 +16,25 @@ export const plate = {
   /** Material of the plate. */
   material: { refersTo: 'materials' },
   /** Thickness of the plate. */
-  thickness: { kind: 'length', above: 0, max: '100 mm' },
+  thickness: { kind: 'length', min: '0.2 mm', max: '100 mm', usual: ['1 mm', '25 mm'] },
   /** Width and height of the plate. */
   size,
   /** Emissivity of the plate: about 0.09 for bare aluminium sheet, 0.8 anodised. A plate of metal without a sink must give it. Default: 0.9. */
-  emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.9, because: 'printed plastics generally 0.85 to 0.95', level: 'unverified' },
+  emissivity: {
+    kind: 'ratio',
+    above: 0,
+    max: 1,
+    usual: [0.03, 1],
+    default: 0.9,
+    because: 'printed plastics generally 0.85 to 0.95',
+    level: 'unverified',
+  },
   /** Contact conductance between motor and plate. Default: 1500 W/(m^2 K). */
   contactConductance: {
     kind: 'heatTransferCoefficient',
-    above: 0,
+    min: '5 W/(m^2 K)',
+    max: '1000000 W/(m^2 K)',
+    usual: ['100 W/(m^2 K)', '50000 W/(m^2 K)'],
     default: '1500 W/(m^2 K)',
     because: 'dry bolted faces without paste',
   },
@@ -29,11 +44,11 @@ export const plate = {
       /** Metal of the sink. */
       material: { refersTo: 'materials' },
       /** Thickness of the sink. */
-      thickness: { kind: 'length', above: 0, max: '100 mm' },
+      thickness: { kind: 'length', min: '0.2 mm', max: '100 mm', usual: ['0.8 mm', '25 mm'] },
       /** Width and height of the sink. */
       size,
       /** Emissivity of the sink: about 0.09 for bare aluminium sheet, 0.8 anodised. A sink of metal must give it. Default: 0.8. */
-      emissivity: { kind: 'ratio', above: 0, max: 1, default: 0.8, because: 'anodised aluminium', level: 'unverified' },
+      emissivity: { kind: 'ratio', above: 0, max: 1, usual: [0.03, 1], default: 0.8, because: 'anodised aluminium', level: 'unverified' },
     },
     optional: true,
   },

@@ -6,21 +6,21 @@ import { rodPivots } from '../rod-ends/section.js'
 export const throughHip = {
   rod: {
     /** Length of the crank on the hip axis. */
-    crank: { kind: 'length', above: 0, max: '500 mm' },
+    crank: { kind: 'length', above: 0, max: '500 mm', usual: ['4 mm', '200 mm'] },
     /** Length of the rocker on the lower link. */
-    rocker: { kind: 'length', above: 0, max: '500 mm' },
+    rocker: { kind: 'length', above: 0, max: '500 mm', usual: ['4 mm', '200 mm'] },
     /** Length of the rod between its pins. */
-    rod: { kind: 'length', above: 0, max: '2 m' },
+    rod: { kind: 'length', above: 0, max: '2 m', usual: ['20 mm', '600 mm'] },
     /** Angle of the rocker from the line hip to knee at a straight knee. Default: 90 deg. */
     rockerAngle: { kind: 'angle', min: '-180 deg', max: '180 deg', default: '90 deg', because: 'crank square to the link in mid travel' },
     /** Distance of the plane of the rod from the plane of the links. Default: 0 mm. */
     planeOffset: { kind: 'length', min: '-200 mm', max: '200 mm', default: '0 mm', because: 'rod in the plane of the links' },
     /** Outer diameter of the rod. */
-    diameter: { kind: 'length', above: 0, max: '100 mm' },
+    diameter: { kind: 'length', above: 0, max: '100 mm', usual: ['1.5 mm', '40 mm'] },
     /** Material of the rod. */
     material: { refersTo: 'materials' },
     /** Mass of the rod with its ends. Default: 0.02 kg. */
-    mass: { kind: 'mass', min: 0, max: '10 kg', default: '0.02 kg', because: 'a thin rod with printed ends' },
+    mass: { kind: 'mass', min: 0, max: '10 kg', usual: ['1 g', '1 kg'], default: '0.02 kg', because: 'a thin rod with printed ends' },
     /** Pin at each end, from the section pins. */
     pin: { refersTo: 'pins', optional: true },
     /** Distance of the planes of its two pins along their axes. Default: 0 mm. */
@@ -38,14 +38,15 @@ export const throughHip = {
     /** Teeth of the pulley on the lower link. */
     kneeTeeth: { integer: true, min: 6, max: 400 },
     /** How far hip and knee can be set apart or together, to lay the belt on and to tension it. */
-    adjustment: { kind: 'length', above: 0, max: '100 mm' },
+    adjustment: { kind: 'length', above: 0, max: '100 mm', usual: ['0.3 mm', '25 mm'] },
     /** Tension of both spans at rest. */
-    pretension: { kind: 'force', above: 0 },
+    pretension: { kind: 'force', min: '0.5 N', max: '50 kN', usual: ['3 N', '5 kN'] },
     /** How far the pretension may be off after setting, as a share. Default: 0.2. */
     pretensionScatter: {
       kind: 'ratio',
       min: 0,
       below: 1,
+      usual: [0.01, 0.6],
       default: 0.2,
       because: 'plucked by hand, within a fifth',
       level: 'commonPractice',
@@ -53,7 +54,15 @@ export const throughHip = {
     /** Material of both pulleys. */
     material: { refersTo: 'materials' },
     /** Efficiency from the pulley on the hip axis to the knee. Default: 0.96. */
-    efficiency: { kind: 'ratio', above: 0, max: 1, default: 0.96, because: 'one stage of tooth belt', level: 'commonPractice' },
+    efficiency: {
+      kind: 'ratio',
+      above: 0,
+      max: 1,
+      usual: [0.5, 1],
+      default: 0.96,
+      because: 'one stage of tooth belt',
+      level: 'commonPractice',
+    },
   },
   cord: {
     /** Whether the spans cross, which turns the knee against its drum on the hip axis. Default: open. */
@@ -71,6 +80,14 @@ export const throughHip = {
     kneeDrum: drum,
     ...cordLoop,
     /** Efficiency from the drum on the hip axis to the knee. Default: 0.95. */
-    efficiency: { kind: 'ratio', above: 0, max: 1, default: 0.95, because: 'one stage of cord drive', level: 'commonPractice' },
+    efficiency: {
+      kind: 'ratio',
+      above: 0,
+      max: 1,
+      usual: [0.5, 1],
+      default: 0.95,
+      because: 'one stage of cord drive',
+      level: 'commonPractice',
+    },
   },
 } as const satisfies { readonly [kind: string]: Fields }

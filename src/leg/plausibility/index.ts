@@ -1,0 +1,1 @@
+export { contradictoryRelations, type UnusualValue, unusualValues } from './unusual.js'
