@@ -124,6 +124,10 @@ export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadP
 /** Dead points nearer than this are one, as those of crank and rocker of a parallelogram: that of the crank counts. */
 const SAME_DEAD_POINT = 1e-6
 
+/** The links of a parallelogram just come into line: rounding of their lengths may not lose its dead points. */
+const ROUNDING = 1e-12
+const withinOne = (cosine: number): number => (Math.abs(cosine) > 1 - ROUNDING ? Math.sign(cosine) : cosine)
+
 interface DeadPoint {
   readonly rockerAngle: number
   readonly state: 'drivesThroughout' | 'crankDeadPoint' | 'rockerDeadPoint'
@@ -142,15 +146,15 @@ function deadPoints({ ground, crank, coupler, rocker }: Linkage, side: -1 | 1): 
   // Crank and coupler in line: hip axis and rocker pin are apart by their sum or their difference. The crank's side plays no part there.
   for (const apart of [coupler + crank, coupler - crank]) {
     const cosine = (apart * apart - ground * ground - rocker * rocker) / (2 * ground * rocker)
-    if (Math.abs(cosine) > 1) continue
-    const turn = Math.acos(cosine)
+    if (Math.abs(cosine) > 1 + ROUNDING) continue
+    const turn = Math.acos(withinOne(cosine))
     for (const rockerAngle of [turn, -turn]) found.push({ rockerAngle, state: 'crankDeadPoint' })
   }
   // Rocker and coupler in line: knee axis and crank pin are apart by their sum or their difference.
   for (const apart of [coupler + rocker, Math.abs(coupler - rocker)]) {
     const cosine = (ground * ground + crank * crank - apart * apart) / (2 * ground * crank)
-    if (Math.abs(cosine) > 1 || apart === 0) continue
-    const turn = Math.acos(cosine)
+    if (Math.abs(cosine) > 1 + ROUNDING || apart === 0) continue
+    const turn = Math.acos(withinOne(cosine))
     const away = apart === coupler - rocker && coupler > rocker ? Math.PI : 0
     for (const crankAngle of [turn, -turn]) {
       const [x, y] = [crank * Math.cos(crankAngle), crank * Math.sin(crankAngle)]

@@ -15,6 +15,7 @@ import type { FieldEstimate } from './found.js'
 import type { LogRemark } from './logs.js'
 import { isWhole, measuredJoints } from './measured-joints.js'
 import { MEASUREMENTS, type MeasurementId } from './measurements.js'
+import { roundedBand, roundedQuantity, roundedScatter } from './rounded.js'
 import { kindOf, shown } from './shown.js'
 
 /** Logs by measurement and joint: `{ 'pretension knee': csv, 'cordFriction hip': csv }`. */
@@ -116,11 +117,13 @@ function correct(leg: Leg, found: FieldEstimate, x: LegNumbers): { field: MovedF
   const restsOn = shares.filter(({ share }) => share > MIN_SHARE_TOLD).map(({ of, share }) => ({ what: of.what, share }))
   const head = { log: logs.join(', '), path, before: valueText(before), readings, why, explanations: [], restsOn }
   if (interval === undefined) return { field: { ...head, after: head.before, interval, state: 'undetermined' }, corrected: leg }
-  const change = kind === undefined ? bandOf(found) : new Quantity(value, kind)
+  const change = kind === undefined ? roundedBand(found) : roundedQuantity(value, interval, kind)
   // Torque and back-EMF are one constant: a measured torque is as good as a spun motor.
   const basis = path.endsWith('.speedConstant') ? { [`${path}Basis`]: 'spunPeakLineToLine' } : {}
   // A spring that was measured scatters no more than its measurement.
-  const scatter = path.endsWith('.spring.rate') ? Math.max((interval[1] - interval[0]) / (2 * value), MIN_SCATTER) : undefined
+  const scatter = path.endsWith('.spring.rate')
+    ? roundedScatter(Math.max((interval[1] - interval[0]) / (2 * value), MIN_SCATTER))
+    : undefined
   const corrected = withFields(leg, { [path]: change, ...basis, ...(scatter !== undefined && { [`${path}Scatter`]: scatter }) })
   return {
     field: {
@@ -138,12 +141,6 @@ function correct(leg: Leg, found: FieldEstimate, x: LegNumbers): { field: MovedF
 const MIN_SCATTER = 0.01
 /** Shares of an interval that are worth telling. */
 const MIN_SHARE_TOLD = 0.1
-
-const bandOf = ({ value, spread }: FieldEstimate): [number, number, number] => [
-  Math.min(spread[0], value),
-  value,
-  Math.max(spread[1], value),
-]
 
 /** Throws for a name to insist on that is none of the logs: it would silently have no effect. */
 function knownLogs(insist: readonly string[], logs: readonly string[]): void {
