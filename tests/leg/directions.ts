@@ -44,6 +44,8 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'robot.standHeight': none('a straighter knee bears more and has less room'),
   'robot.hipSpacing': less({
     'motor.touch': 'on the level the weight only passes to other times of the stance',
+    'motor.current': 'the magnets of a landing are as warm as a level walk makes them, as motor.touch',
+    'stackBolt.overload': WARM,
     'motorBolt.headPressure': WARM,
     'stackBolt.headPressure': WARM,
     'gear.pinionBending': 'the motor is as warm as a level walk makes it, as motor.touch',

@@ -43,10 +43,10 @@ describe('the hand', () => {
   const keys = [checks.rows, heat.rows, checks.sideways].flatMap(Object.keys).map((key) => key.split(' ') as [CaseId, string, Joint?])
   test('looks at nearly every check that this leg is asked', () => {
     const done = new Set(keys.map(([, name]) => name))
-    // What this leg is not asked: its cord has long wraps and knots and no clamp, its motor bolts sit in tapped metal.
+    // What this leg is not asked: its cord has long wraps and knots and no clamp, its motor bolts sit in tapped metal, and under their heads its plates soften in every walk.
     const has = (check: Check) => JOINTS.some((joint) => typeof (check.of?.(leg.x, joint) ?? {}) !== 'string')
     const missing = CHECKS.filter((check) => has(check) && !done.has(check.id)).map(({ id }) => id)
-    expect(missing).toEqual(['cord.clamp', 'cord.registry', 'ferrule.bond', 'motorBolt.nut'])
+    expect(missing).toEqual(['cord.clamp', 'cord.registry', 'ferrule.bond', 'motorBolt.headPressure', 'motorBolt.nut'])
   })
   test('asks nothing that the library does not ask in that load case', () => {
     for (const [id, name, joint] of keys) {
@@ -112,6 +112,8 @@ describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walki
     // Creep and rupture of a hot plate: a hundredth of a kelvin of the stack is 1e-3 and 5e-4 of them, and 2e-4 of the clamp load that warm layers add.
     'stackBolt.headPressure': [2e-5, 1e-4],
     'stackBolt.slip': [1e-9, 5e-5],
+    'stackBolt.separation': [1e-9, 5e-5],
+    'stackBolt.overload': [1e-9, 5e-5],
   }
   /** In a stall a store of one temperature stands for the plate, which is in cells here: 0.5 K of 357 K. */
   const STALL = 2e-3

@@ -298,10 +298,14 @@ const HARDER: Readonly<Record<string, Change>> = {
 
 /**
  * What is not monotone, with the reason, and how far it may rise. Feet closer together bear more on slopes, and fail there first. On the level the weight
- * only passes from foot to foot at other times of the stance: the heat of a level walk falls by some hundredths where it decides.
+ * only passes from foot to foot at other times of the stance: the heat of a level walk falls by some hundredths where it decides, and with it what the magnets of a
+ * landing lose, and what warm layers add to their bolts.
  */
 const MAY_RISE: Readonly<Record<string, { readonly checks: readonly string[]; readonly by: number }>> = {
-  'feet closer together': { checks: ['stackBolt.headPressure', 'motor.touch knee'], by: 0.06 },
+  'feet closer together': {
+    checks: ['stackBolt.headPressure', 'stackBolt.overload', 'motor.touch knee', 'motor.current hip', 'motor.current knee'],
+    by: 0.06,
+  },
 }
 
 const TEXTS = ['../../examples/mudflat-leg-first.yaml', '../../examples/mudflat-leg-revised.yaml', './legs/workbench.yaml']

@@ -28,6 +28,8 @@ const CHANGES: readonly Change[] = [
     0.8,
     {
       'motor.touch': 'on the level the weight only passes to other times of the stance',
+      'motor.current': 'as motor.touch: the magnets of a landing are cooler',
+      'stackBolt.overload': 'as motor.touch: the plates are cooler',
       'stackBolt.headPressure': 'as motor.touch: the plates are cooler',
       'motorBolt.headPressure': 'as motor.touch: the plates are cooler',
     },

@@ -58,6 +58,10 @@ def creep_modulus(p, celsius, seconds):
     late = (-z) ** (1 / n)
     spectrum = lambda u: exp(n * u - late * exp(u)) / (exp(2 * n * u) + 2 * exp(n * u) * cos(n * pi) + 1)
     return p['E'] * WET * sin(n * pi) / pi * quad(spectrum, [-400, -200, -100, -50, -20, -10, -5, 0, 5])
+def slower(celsius): return exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + celsius) - 1 / mpf('296.15')))
+def since_assembly(celsius, seconds):
+    """Time at 23 degrees that a fit has relaxed: a season in a room or a year on the shelf at 25 degrees, whichever is more, then the time of a case in its air."""
+    return max(70 * day, time['shelf'] / slower(air['shelf'])) + seconds / slower(celsius)
 def lesser(p, celsius, seconds, cycles, modulus, share):
     """Lower of rupture and design strain; the limit of strain comes in with the logarithm of time, from a minute to 1000 hours (Crawford)."""
     if cycles > 1 or seconds <= 60: return share * rupture(p, celsius, seconds, cycles)
@@ -204,11 +208,10 @@ for j in R:
     # Largest pin in a hole two deviations small, and steel shrinks less than the print at -2 degC.
     tight = d + upper - (hole - 2 * hole_scatter) + d * (STEEL['alpha'] - ASA['alpha']) * (-22)
     row('coldMorning', 'boss.split', j, lame(tight, ASA['E'] * WET, j)[1], held(ASA, -2, hour, ASA['across'] if hoop_across[j] else 1))
-    # Grip: the mean fit, less by swelling, has relaxed for a season at the temperature of the data and for the time of the case in its air; what the heat of
+    # Grip: the mean fit, less by swelling, has relaxed since assembly and for the time of the case in its air; what the heat of
     # the case takes away is as stiff as after an hour (Boltzmann). Against the eye's drag (friction 0.4) and a twentieth of the load along the pin.
     for case, seconds in (('season', time['season']), ('hotAfternoon', mpf(day))):
-        shift = exp(150000 / mpf('8.31446261815324') * (1 / (mpf('273.15') + air[case]) - 1 / mpf('296.15')))
-        kept, fresh = creep_modulus(ASA, 23, 70 * day + seconds / shift), creep_modulus(ASA, air[case], hour)
+        kept, fresh = creep_modulus(ASA, 23, since_assembly(air[case], seconds)), creep_modulus(ASA, air[case], hour)
         mean = d + (upper + lower) / 2 - hole - d * SWELLING
         p = lame(mean * kept / fresh + d * (STEEL['alpha'] - ASA['alpha']) * (air[case] - 20), fresh, j)[0]
         F = on_pin(case, j)
@@ -262,14 +265,9 @@ def warming(b, grip, celsius):
     return grip * (ASA['alpha'] - STEEL['alpha']) * (celsius - 20) / (b['bolt'] + b['parts'])
 ring = lambda t: pi / 4 * (t['washer'] ** 2 - t['hole'] ** 2)
 row('stand', 'stackBolt.tightening', '', F4, most_preload(M4))
-row('season', 'stackBolt.headPressure', '', F4 / ring(M4), along(ASA, 20, day))
 rows_y = [8 * mm, 8 * mm, 48 * mm, 48 * mm]
 pull = lambda case: force[case] * 58 * mm * max(rows_y) / sum(y**2 for y in rows_y)        # bracket that turns about its edge
 share = stack['parts'] / (stack['bolt'] + stack['parts'])                                # Shigley 8-24
-for case in ('drop', 'season'):
-    row(case, 'stackBolt.separation', '', pull(case), clamp_left(stack) / (1 - share))
-    row(case, 'stackBolt.slip', '', force[case] / 4, mpf('0.4') * clamp_left(stack))
-row('drop', 'stackBolt.overload', '', pull('drop'), (proof * M4['As'] - F4) / share)
 # Nut of 7 mm, 2.9 mm high (ISO 4032), in a slot 0.15 mm wider. Turned by an angle its corner stands in the wall; even pressure on what
 # overlaps does the work p dA: a line through a turning body sweeps (far^2 - near^2) / 2 per angle. Hardest hold over the angle.
 half, wall = mpf(7) / 2 * mm, (7 + mpf('0.15')) / 2 * mm
@@ -287,9 +285,6 @@ drag = (10 * mpf('0.6') - mpf('0.6') ** 2 * mpf('0.1')) / (10 * Kv)
 for j in R:
     row('stand', 'motorBolt.zone', j, M3['washer'], M3['hole'] + 2 * 5 * mpf('0.45') * mm)
     row('stand', 'motorBolt.tightening', j, F3, most_preload(M3))
-    row('season', 'motorBolt.headPressure', j, F3 / ring(M3), along(ASA, 20, day))
-    turning = abs(mpf(statics['walk'][j + 'Shaft'])) / (R[j] / r1) / mpf('0.95') + drag
-    row('season', 'motorBolt.slip', j, (turning / (mpf('12.5') * mm) + on_shafts('season', j)) / 4, mpf('0.4') * clamp_left(motor))
 
 # ---- shaft, end cap, bearings ------------------------------------------------------------------------------------------------------------------
 overhang, spacing = 28 * mm, 30 * mm
@@ -335,8 +330,10 @@ tight = mpf('0.03') * mm + 22 * mm * 22 * (ASA['alpha'] - STEEL['alpha'])
 thick = lambda outer, inner: (outer**2 + inner**2) / (outer**2 - inner**2)
 seat_pressure = tight / d_seat / ((thick(d_house, d_seat) + ASA['nu']) / E_print + (thick(d_seat, d_race) - STEEL['nu']) / STEEL['E'])
 row('coldMorning', 'bearing.seatSplit', '', seat_pressure * thick(d_house, d_seat), held(ASA, -2, hour, ASA['across']))
-for case, rise in (('hotAfternoon', 20), ('stall', 20)):
-    row(case, 'bearing.seat', '', 22 * mm * ((ASA['alpha'] - STEEL['alpha']) * rise + SWELLING), mpf('0.03') * mm)
+# What pressed since assembly has relaxed, swelling included; what the afternoon's heat takes has not.
+relaxed = creep_modulus(ASA, 23, since_assembly(40, day)) / creep_modulus(ASA, 40, hour)
+for case in ('hotAfternoon', 'stall'):
+    row(case, 'bearing.seat', '', 22 * mm * ((ASA['alpha'] - STEEL['alpha']) * 20 + SWELLING * relaxed), mpf('0.03') * mm * relaxed)
 
 # ---- links, ranges, foot, ground -----------------------------------------------------------------------------------------------------------------
 def box(moment, b, h, t, axial):
@@ -436,9 +433,6 @@ stiffness = {j: 2 * R[j] ** 2 * EA / span[j] for j in R}
 for j in R:
     felt = rotor * (R[j] / r1) ** 2
     row('walk', 'controller.delay', j, sqrt(stiffness[j] * (1 / about[j] + 1 / felt)) / (2 * pi), 1 / (4 * mpf('0.0015')))
-# Cold motors: peak phase current from torque over sqrt(3)/2 of the line-to-line EMF constant 1/Kv.
-for j in R:
-    row('drop', 'motor.current', j, torque('drop', j) / (R[j] / r1) / mpf('0.95') / (sqrt(mpf(3)) / 2 / Kv), 40)
 
 # The same leg with a landing that is pushed sideways by a fifth of its force, and a walk by a tenth.
 straight, rows = rows, {}

@@ -1,7 +1,7 @@
 import { isPrior, type Source, type Step } from '../../formula/index.js'
 import { Quantity } from '../../units/index.js'
 import { type LegCalculation, placeOf } from '../calculation.js'
-import { type CaseId, LOAD_CASES } from '../cases/events.js'
+import { type CaseId, EVENTS, LOAD_CASES } from '../cases/events.js'
 import type { CheckResult, Reliance } from '../check-result.js'
 import { type DrivenJoint, drivenJoints, ofDrivenJoints } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
@@ -138,11 +138,12 @@ export function caseResult(calculation: LegCalculation, id: CaseId): CaseResult 
   }
 }
 
-/** Motors without a steady temperature. */
+/** Motors without a steady temperature. A landing warms none: the walk before it is listed. */
 export const unsettledOf = (calculation: LegCalculation, cases: readonly CaseId[]): Unsettled[] =>
   cases.flatMap((id) =>
     drivenJoints(calculation.document).flatMap((joint): Unsettled[] => {
       const { event, air } = LOAD_CASES[id]
+      if (EVENTS[event].heating === 'none') return []
       const cell = calculation.cell(heat, placeOf(calculation, { joint, event, air }) as never)
       try {
         const { unsettled } = calculation.read(cell) as typeof heat.holds

@@ -67,8 +67,13 @@ export interface Event {
   readonly stance: StanceId
   /** Held still with one phase worst, turning, or cold. */
   readonly heating: 'none' | 'held' | 'moving'
+  /** Walks that it comes in the middle of: motors are as warm as these leave them. Without any they are as cold as the air. */
+  readonly after?: readonly string[]
   readonly tags: readonly Tag[]
 }
+
+/** A landing comes in the middle of a walk, one way or the other. */
+const WALKS = ['walk', 'walkBack'] as const
 
 /** The events. */
 export const EVENTS = {
@@ -80,16 +85,16 @@ export const EVENTS = {
   },
   stall: { stance: 'blocked', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
   trot: { stance: 'trot', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'pushes'] },
-  hop: { stance: 'hop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
-  drop: { stance: 'drop', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  hop: { stance: 'hop', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  drop: { stance: 'drop', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   walkBack: {
     stance: 'walkBack',
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
   },
   stallBack: { stance: 'blockedBack', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
-  hopEnd: { stance: 'hopEnd', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
-  dropEnd: { stance: 'dropEnd', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  hopEnd: { stance: 'hopEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
+  dropEnd: { stance: 'dropEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   slope: { stance: 'slope', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'] },
   slopeDown: {
@@ -102,8 +107,13 @@ export const EVENTS = {
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'slopes', 'pushes'],
   },
-  season: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
-  seasonBack: { stance: 'walkBack', heating: 'none', tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
+  season: { stance: 'walk', heating: 'none', after: ['walk'], tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'] },
+  seasonBack: {
+    stance: 'walkBack',
+    heating: 'none',
+    after: ['walkBack'],
+    tags: ['bearsLoad', 'moves', 'repeats', 'keepsTension', 'pushes'],
+  },
   firstStepsBack: { stance: 'walkBack', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
   shelf: { stance: 'unloaded', heating: 'none', tags: ['keepsTension', 'stored'] },
 } as const satisfies Record<string, Event>

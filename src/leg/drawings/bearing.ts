@@ -2,7 +2,7 @@ import { barBlock, type Drawing, Figure, plain, type Row } from '../../drawing/i
 import { pivotChecks } from '../parts/ball-bearings/checks.js'
 import { moment, radialLoad } from '../parts/ball-bearings/loads.js'
 import { PIVOT_WORDS, type Pivot } from '../parts/ball-bearings/pivots.js'
-import { interferenceNow } from '../parts/ball-bearings/seat.js'
+import { interferenceNow, relaxedInterference } from '../parts/ball-bearings/seat.js'
 import { type Facts, resultSentence } from './facts.js'
 import { seatSection } from './seat-section.js'
 import { type SeatSizes, seatSizes } from './seat-sizes.js'
@@ -48,9 +48,11 @@ const AIRS = { cold: 'in the coldest air', normal: 'in ordinary air', hot: 'in t
 
 function seatFit(figure: Figure, facts: Facts, pivot: Pivot, { interference }: SeatSizes): void {
   const found = (['cold', 'normal', 'hot'] as const).map((air) => [air, facts.tried(interferenceNow, { pivot, air })] as const)
+  const relaxed = facts.tried(relaxedInterference, { pivot, event: 'walk', air: 'hot' })
   const bars = [
     { name: 'at assembly', um: 1000 * interference },
     ...found.flatMap(([air, at]) => (at === undefined ? [] : [{ name: AIRS[air], um: 1e6 * at }])),
+    ...(relaxed === undefined ? [] : [{ name: 'relaxed, in the hottest air', um: 1e6 * relaxed }]),
   ]
   const reach = 1.15 * Math.max(1, ...bars.map(({ um }) => Math.abs(um)))
   figure.block('Interference of the seat, µm', (y) =>

@@ -90,18 +90,6 @@ function inCorner(drive: Blocked, mostTorque: number, { air, age, setting }: Cor
   const { leg, joint, calculation, here, stage, along, load } = drive
   const kind = driveKindOf(leg.x, joint)
   if (kind === 'cord') calculation.set(pretensionSet, here, setting * driveOf(leg.x, joint, 'cord').pretension)
-  // Teeth and bolts are as warm as a walk makes them: a moment warms nothing.
-  else {
-    const [now, ...walks] = (['drop', 'walk', 'walkBack'] as const).map((event) =>
-      calculation.instances.implied(placeOf(calculation, { joint, event, air })),
-    )
-    const warm = walks.map((walked) => calculation.get(heat, walked as never))
-    calculation.pin(
-      heat,
-      now as never,
-      warm.reduce((a, b) => (b.mount > a.mount ? b : a)),
-    )
-  }
   stage?.set(setting)
   load(mostTorque)
   const place = { event: 'drop', air, age } as const

@@ -104,10 +104,10 @@ const seatChecks = (at: At): readonly Check[] => [
     kind: 'length',
     when: ['warms'],
     demand: seat.interferenceLost,
-    capacity: seat.interferenceAtAssembly,
+    capacity: seat.interferenceKept,
     unless: seat.held,
     demandIs: 'the interference lost to heat and moisture',
-    capacityIs: 'the interference at assembly',
+    capacityIs: 'the interference that relaxation since assembly leaves',
     remedy: 'shoulder and cap, or adhesive as well as the press fit',
   },
   {
@@ -120,7 +120,7 @@ const seatChecks = (at: At): readonly Check[] => [
     capacity: seat.gripCapacity,
     unless: seat.nothingPulls,
     demandIs: 'the force along the axis',
-    capacityIs: 'the grip of the press fit with the pressure that temperature and relaxation leave',
+    capacityIs: 'the grip of the press fit with the pressure that relaxation since assembly and then the temperature leave',
     remedy: 'shoulder and cap, or adhesive',
   },
 ]

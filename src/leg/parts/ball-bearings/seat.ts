@@ -6,28 +6,38 @@ import { leastLoss } from '../hip-shaft/fields.js'
 import { housingRatio, presses, raceway, racewayShare, splitTime, wide } from '../hip-shaft/seat.js'
 import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
-import { modulusAfterADay, strengthInAir } from '../materials/in-air.js'
+import { strengthInAir } from '../materials/in-air.js'
+import { interferenceLeft, modulusWithinAnHour } from '../materials/since-assembly.js'
 import { allowableStress, frictionOnSteel, modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
 import { gripReserve } from '../pins-and-bosses/fields.js'
 import * as seated from './fields.js'
 import { axialLoad, moment, ownLoad, pitchDiameter } from './loads.js'
 
-/** Interference at the temperature of the air, in a dry seat or one that water has widened. */
-const interferenceAt = (use: Use<'pivot' | 'air'>, growth: number): number => {
+/** An interference after a change of temperature, in a dry seat or one that water has widened. */
+const changed = (use: Use<'pivot'>, diametralInterference: number, temperatureChange: number, growth: number): number => {
   const material = use(seated.seatMaterial)
   return use.run(interferenceChange, {
-    diametralInterference: use(seated.seatInterference),
+    diametralInterference,
     diameter: use(seated.bearing.outerDiameter),
     bossExpansion: use.at(thermalExpansion, { material }),
     pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
+    temperatureChange,
     swelling: growth,
   }).diametralInterference
 }
+const rise = (use: Use<'air'>) => use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
+const interferenceAt = (use: Use<'pivot' | 'air'>, growth: number): number => changed(use, use(seated.seatInterference), rise(use), growth)
+/** Interference as assembled, at the temperature of the air. */
 export const interferenceNow = value('pivot.interferenceNow', ['pivot', 'air'], (use) =>
   interferenceAt(use, use.at(swelling, { material: use(seated.seatMaterial) })),
 )
 const dryInterference = value('pivot.dryInterference', ['pivot', 'air'], (use) => interferenceAt(use, 0))
+/** The same after the seat has relaxed since assembly. */
+export const relaxedInterference = value('pivot.relaxedInterference', ['pivot', 'event', 'air'], (use) => {
+  const material = use(seated.seatMaterial)
+  const assembled = changed(use, use(seated.seatInterference), 0, use.at(swelling, { material }))
+  return interferenceLeft(use, material, assembled, changed(use, 0, rise(use), 0))
+})
 
 /** Diameter of the part round the seat; of the sideways hip, whose document does not give it, a share of the ring. */
 export const housing = value('pivot.housing', ['pivot'], (use) =>
@@ -68,12 +78,13 @@ export const slides = value('pivot.slides', ['pivot', 'air'], (use) =>
   use(dryInterference) <= 0 ? 'the ring has clearance in its seat, in the cold too' : undefined,
 )
 
-/** Interference that heat and water take. */
-export const interferenceLost = value('pivot.interferenceLost', ['pivot', 'air'], (use) =>
-  use.run(lostOf, { assembly: use(seated.seatInterference), now: use(interferenceNow), least: use(leastLoss) }),
+/** Interference that relaxation leaves of that at assembly. */
+export const interferenceKept = value('pivot.interferenceKept', ['pivot', 'event', 'air'], (use) =>
+  interferenceLeft(use, use(seated.seatMaterial), use.run(keptOf, { interference: use(seated.seatInterference) }), 0),
 )
-export const interferenceAtAssembly = value('pivot.interferenceAtAssembly', ['pivot'], (use) =>
-  use.run(keptOf, { interference: use(seated.seatInterference) }),
+/** What heat and water take of it. */
+export const interferenceLost = value('pivot.interferenceLost', ['pivot', 'event', 'air'], (use) =>
+  use.run(lostOf, { kept: use(interferenceKept), now: use(relaxedInterference), least: use(leastLoss) }),
 )
 /** Why the press fit need not hold the ring. */
 export const held = value('pivot.held', ['pivot'], (use) =>
@@ -88,7 +99,7 @@ const hold = value('pivot.hold', ['pivot', 'event', 'air'], (use) => {
   const { outerDiameter, width } = seated.bearing
   const material = use(seated.seatMaterial)
   const { demand, capacity } = use.run(pressFitHold, {
-    pressure: press(use, use(interferenceNow), use.at(modulusAfterADay, { material })).pressure,
+    pressure: press(use, use(relaxedInterference), use.at(modulusWithinAnHour, { material })).pressure,
     diameter: use(outerDiameter),
     length: use(width),
     friction: use.at(frictionOnSteel, { material }),
@@ -137,8 +148,8 @@ const tiltOfOne = line(
   (x) => x.clearance / Math.tan(x.contactAngle / 2) / x.pitchDiameter + x.loose / x.width,
 )
 /** Angle either way by which play lets a leg tilt on the bearings of a joint. */
-export const playTilt = value('pivot.playTilt', ['pivot', 'air'], (use): number => {
-  const loose = use.run(looseBy, { interference: use(interferenceNow) })
+export const playTilt = value('pivot.playTilt', ['pivot', 'event', 'air'], (use): number => {
+  const loose = use.run(looseBy, { interference: use(relaxedInterference) })
   const clearance = use(seated.clearance)
   const spacing = use(seated.pairSpacing)
   if (spacing !== undefined) return use.run(tiltOfPair, { clearance, loose, spacing })

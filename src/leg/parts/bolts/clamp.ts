@@ -3,12 +3,14 @@ import { equivalentTime, findleyStrain } from '../../../materials/index.js'
 import { field } from '../../leaves.js'
 import { temperatureRise } from '../../lines.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { airTemperature, assemblyTemperature, days, hour, season, walkingTime } from '../load/fields.js'
+import { airTemperature, assemblyTemperature, days, hottest, hour, season, walkingTime, walks } from '../load/fields.js'
 import { layered, steel } from '../materials/fields.js'
+import { timeKept } from '../materials/since-assembly.js'
 import { calendar, creepCoefficient, creepExponent, creepShift, modulus, softening, thermalExpansion } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { heat } from '../motors/heat.js'
 import { material as plateMaterial } from '../plates/fields.js'
+import { year } from '../transmission/pretension-left.js'
 import * as bolts from './fields.js'
 import { boltCompliance, memberCompliance, preload, weakestLayer } from './values.js'
 
@@ -41,6 +43,9 @@ const halfWay = line(
   '(motorTemperature + airTemperature) / 2',
   (x) => (x.motorTemperature + x.airTemperature) / 2,
 )
+
+const warmer = line.largest('warmer of now and on the hottest days', { now: 'temperature', walked: 'temperature' }, 'temperature')
+const longer = line.largest('time since assembly', { season: 'time', year: 'time' }, 'time')
 
 const growthOf = line(
   'growth of a clamped layer beyond that of its bolt',
@@ -87,6 +92,31 @@ export const stackBoltTemperature = value('bolts.stackTemperature', ['leg', 'eve
   }),
 )
 
+type At = Use<'event' | 'air'>
+const warmestOf = (use: At, now: number, walked: readonly number[]): number =>
+  walked.reduce((one, other) => use.run(warmer, { now: one, walked: other }), now)
+/**
+ * Temperature that the bolts of a motor have crept at: now, or on the hottest days of the season, whichever is warmer. What has crept there does not come back
+ * in the cold, nor in a landing.
+ */
+export const motorBoltHottest = value('bolts.motorHottest', ['joint', 'event', 'air'], (use) => {
+  const air = use(hottest)
+  return warmestOf(
+    use,
+    use(motorBoltTemperature),
+    use(walks).map((event) => use.at(motorBoltTemperature, { event, air })),
+  )
+})
+/** The same of the stack's bolts. */
+export const stackBoltHottest = value('bolts.stackHottest', ['leg', 'event', 'air'], (use) => {
+  const air = use(hottest)
+  return warmestOf(
+    use,
+    use(stackBoltTemperature),
+    use(walks).map((event) => use.at(stackBoltTemperature, { event, air })),
+  )
+})
+
 /** Flattening of a face of a clamped layer: printed faces are rougher than machined ones. */
 const embeddingOf = (use: Use<never>, material: Of<'material'>): number =>
   use(use.at(layered, { material }) ? bolts.embeddingPerFace : bolts.embeddingPerMetalFace)
@@ -129,27 +159,31 @@ function grown(use: Use<never>, material: Of<'material'>, time: number): number 
   return use.run(grownOf, { strain, small })
 }
 
+/** Time since assembly: a season, and in load cases of a year later that year. */
+export const sinceAssembly = value('bolts.sinceAssembly', ['age'], (use, at) =>
+  use.nameOf('age', at.age) === 'new' ? use(season) : use.run(longer, { season: use(season), year: use(year) }),
+)
 /**
- * Clamp load after a season of creep: calendar time at room temperature, and the hours of walking at the temperature that the bolts have then.
+ * Clamp load after a time of creep, in ordinary air, and the hours of walking in a season at the temperature that the bolts have then.
  * Tightening again after a week makes good the loss of the first week; creep goes on from there. In the cold the layers shrink more than their bolts:
  * a walk starts with motors as cold as the air.
  */
-export function clampLeft(use: Use<'boltGroup'>, temperature: number, coldest: number): number {
+export function clampLeft(use: Use<'boltGroup'>, time: number, temperature: number, coldest: number): number {
   if (use(bolts.sleeves)) return use(settledLoad)
-  return use.run(cooledOf, { load: crept(use, temperature), change: warming(use, coldest) })
+  return use.run(cooledOf, { load: crept(use, time, temperature), change: warming(use, coldest) })
 }
 
 /** Clamp load that creep leaves. */
-function crept(use: Use<'boltGroup'>, temperature: number): number {
+function crept(use: Use<'boltGroup'>, time: number, temperature: number): number {
   const settled = use(settledLoad)
   const layer = weakestLayer(use)
   if (use.at(creepCoefficient, { material: layer }) === 0) return settled
   const walking = use.run(walked, { days: use(days), perDay: use(walkingTime) })
   const shift = creepShift(use, layer, temperature)
   const warm = use.run(equivalentTime, { time: walking, shift })
-  const all = grown(use, layer, use.run(calendar, { season: use(season), warm }))
+  const all = grown(use, layer, use.run(calendar, { season: timeKept(use, layer, time), warm }))
   const again = use(bolts.retightened)
-  const ratio = again ? use.run(since, { grown: all, week: grown(use, layer, use(bolts.week)) }) : all
+  const ratio = again ? use.run(since, { grown: all, week: grown(use, layer, timeKept(use, layer, use(bolts.week))) }) : all
   return use.run(clampLoadQuasiElastic, {
     clampLoad: again ? use(preload) : settled,
     elasticCompliance: use(boltCompliance),
@@ -162,5 +196,5 @@ function crept(use: Use<'boltGroup'>, temperature: number): number {
 export const boltTemperature = field('bolts.temperature', [], 'temperature', (x) => x.environment.assemblyTemperature)
 /** Clamp load at that temperature. */
 export const clampLoadAtTemperature = value('bolts.clampLoadAtTemperature', ['boltGroup'], (use) =>
-  clampLeft(use, use(boltTemperature), use(boltTemperature)),
+  clampLeft(use, use(season), use(boltTemperature), use(boltTemperature)),
 )

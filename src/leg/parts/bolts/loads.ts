@@ -7,7 +7,15 @@ import { footForce } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
 import { plateSoftens } from '../plates/checks.js'
 import { motorForce } from '../transmission/questions.js'
-import { clampLeft, clampWarm, motorBoltTemperature, stackBoltTemperature } from './clamp.js'
+import {
+  clampLeft,
+  clampWarm,
+  motorBoltHottest,
+  motorBoltTemperature,
+  sinceAssembly,
+  stackBoltHottest,
+  stackBoltTemperature,
+} from './clamp.js'
 import * as bolts from './fields.js'
 import { bearingDiameter, loadFactor, proofLoad, weakestLayer } from './values.js'
 
@@ -48,9 +56,9 @@ const reserves = (use: Use<'boltGroup'>, clampLoad: number, externalLoad: number
   use.run(jointReserves, { clampLoad, externalLoad, loadFactor: use(loadFactor), proofLoad: use(proofLoad) })
 
 /** Pull at which the remaining clamp load is used up. */
-export const separationPull = value('bolts.separationPull', ['boltGroup', 'event', 'air'], (use) => {
+export const separationPull = value('bolts.separationPull', ['boltGroup', 'event', 'air', 'age'], (use) => {
   const load = use(stackPull)
-  const reserve = reserves(use, clampLeft(use, use(stackBoltTemperature), use(airTemperature)), load).separationReserve
+  const reserve = reserves(use, clampLeft(use, use(sinceAssembly), use(stackBoltHottest), use(airTemperature)), load).separationReserve
   return use.run(borne, { load, reserve, most: use(bolts.largestReserve) })
 })
 /** Pull that takes a bolt from its preload, and what warm layers add to it, to its proof load. */
@@ -70,16 +78,21 @@ export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'even
   return use.run(each, { force, count: use(bolts.count) })
 })
 
-const slip = (use: Use<'boltGroup' | 'air'>, temperature: number, shearForce: number): number => {
+const slip = (use: Use<'boltGroup' | 'air' | 'age'>, temperature: number, shearForce: number): number => {
   const friction = use.at(frictionOnSteel, { material: weakestLayer(use) })
-  return use.run(jointSlip, { faceLoad: clampLeft(use, temperature, use(airTemperature)), friction, faces: 1, shearForce }).slipForce
+  return use.run(jointSlip, {
+    faceLoad: clampLeft(use, use(sinceAssembly), temperature, use(airTemperature)),
+    friction,
+    faces: 1,
+    shearForce,
+  }).slipForce
 }
 /** Force across a bolt at which the clamped parts slide. */
-export const stackSlip = value('bolts.stackSlip', ['boltGroup', 'event', 'air'], (use) =>
-  slip(use, use(stackBoltTemperature), use(stackShear)),
+export const stackSlip = value('bolts.stackSlip', ['boltGroup', 'event', 'air', 'age'], (use) =>
+  slip(use, use(stackBoltHottest), use(stackShear)),
 )
 export const motorSlip = value('bolts.motorSlip', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) =>
-  slip(use, use(motorBoltTemperature), use(motorShear)),
+  slip(use, use(motorBoltHottest), use(motorShear)),
 )
 
 /** Pressure that the print under the heads bears for a day: clamp load fades as it creeps, so its first day decides. */

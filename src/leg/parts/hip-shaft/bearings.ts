@@ -7,10 +7,11 @@ import {
 } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
 import { temperatureRise } from '../../lines.js'
-import { line, value } from '../../run/index.js'
+import { line, type Use, value } from '../../run/index.js'
 import { cycles, walkStanceTime } from '../load/durations.js'
 import { airTemperature, assemblyTemperature, walk } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
+import { interferenceLeft } from '../materials/since-assembly.js'
 import { swelling, thermalExpansion } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { jointMotion } from '../motion/values.js'
@@ -39,10 +40,10 @@ export const meanSpeed = line(
 export const allTurns = line.product('turns of a season', { cycles: 'count', turns: 'count' }, 'count')
 export const lostOf = line(
   'interference lost',
-  { assembly: 'length', now: 'length', least: 'length' },
+  { kept: 'length', now: 'length', least: 'length' },
   'length',
-  'max(assembly − now, least)',
-  (x) => Math.max(x.assembly - x.now, x.least),
+  'max(kept − now, least)',
+  (x) => Math.max(x.kept - x.now, x.least),
 )
 export const keptOf = line('interference at assembly', { interference: 'length' }, 'length', 'max(interference, 0)', (x) =>
   Math.max(x.interference, 0),
@@ -89,16 +90,25 @@ const life = value('bearing.life', ['leg', 'event', 'air', 'age'], (use) => {
   }).turns
 })
 
-const interferenceNow = value('bearing.interferenceNow', ['air'], (use) => {
-  const material = use(shaft.seatMaterial)
-  return use.run(interferenceChange, {
-    diametralInterference: use(shaft.seatInterference),
+const changed = (use: Use<never>, diametralInterference: number, temperatureChange: number, growth: number): number =>
+  use.run(interferenceChange, {
+    diametralInterference,
     diameter: use(shaft.bearing.outerDiameter),
-    bossExpansion: use.at(thermalExpansion, { material }),
+    bossExpansion: use.at(thermalExpansion, { material: use(shaft.seatMaterial) }),
     pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
-    swelling: use.at(swelling, { material }),
+    temperatureChange,
+    swelling: growth,
   }).diametralInterference
+/** Interference that relaxation leaves of that at assembly. */
+const interferenceKept = value('bearing.interferenceKept', ['event', 'air'], (use) =>
+  interferenceLeft(use, use(shaft.seatMaterial), use.run(keptOf, { interference: use(shaft.seatInterference) }), 0),
+)
+/** The same after heat and water. */
+const interferenceNow = value('bearing.interferenceNow', ['event', 'air'], (use) => {
+  const material = use(shaft.seatMaterial)
+  const rise = use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
+  const assembled = changed(use, use(shaft.seatInterference), 0, use.at(swelling, { material }))
+  return interferenceLeft(use, material, assembled, changed(use, 0, rise, 0))
 })
 
 /** Checks of the bearings of the hip shaft and of their seats. */
@@ -149,13 +159,13 @@ export const bearingChecks: readonly Check[] = [
     kind: 'length',
     scope: 'leg',
     when: ['warms'],
-    demand: value('bearing.interferenceLost', ['air'], (use) =>
-      use.run(lostOf, { assembly: use(shaft.seatInterference), now: use(interferenceNow), least: use(shaft.leastLoss) }),
+    demand: value('bearing.interferenceLost', ['event', 'air'], (use) =>
+      use.run(lostOf, { kept: use(interferenceKept), now: use(interferenceNow), least: use(shaft.leastLoss) }),
     ),
-    capacity: value('bearing.interferenceAtAssembly', [], (use) => use.run(keptOf, { interference: use(shaft.seatInterference) })),
+    capacity: interferenceKept,
     unless: value('bearing.held', [], (use) => (use(shaft.retained) ? 'shoulder and cap hold the ring' : undefined)),
     demandIs: 'the interference lost to heat and moisture',
-    capacityIs: 'the interference at assembly',
+    capacityIs: 'the interference that relaxation since assembly leaves',
     remedy: 'hold the ring by shoulder and cap as well as the press fit',
   },
   seatCheck,

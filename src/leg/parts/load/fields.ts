@@ -1,5 +1,5 @@
-import { type AirId, EVENTS } from '../../cases/events.js'
-import { band, field, optional, word } from '../../leaves.js'
+import { type AirId, EVENTS, type Event } from '../../cases/events.js'
+import { band, field, optional, reference, references, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
 import { airNamed, gaitNamed, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
@@ -29,6 +29,8 @@ export const coolingFactor = band(
 const airOf = (x: LegNumbers, air: AirId) => airNamed(x, air === 'normalStill' ? 'normal' : air)
 /** Temperature of the air. */
 export const airTemperature = field('air.temperature', ['air'], temperature, (x, { air }) => airOf(x, air).temperature)
+/** The air of the hottest days. */
+export const hottest = reference('air.hottest', [], 'air', () => 'hot')
 /** Air speed over the motors. */
 export const wind = field('air.wind', ['air'], 'velocity', (x, { air }) => (air === 'normalStill' ? 0 : airOf(x, air).wind))
 /** Radiant temperature of the surroundings: that of the air where none is given. */
@@ -95,6 +97,10 @@ export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENT
 export const moves = word('event.moves', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('moves'))
 /** How the motors warm up in an event. */
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
+/** The walk either way. */
+export const walks = references('event.walks', [], 'event', () => ['walk', 'walkBack'])
+/** Walks that an event comes in the middle of; none where the motors are cold before, or warm up by the event itself. */
+export const after = references('event.after', ['event'], 'event', (_, { event }) => (EVENTS[event] as Event).after ?? [])
 
 const CHOICE = { level: 'assumption', where: 'a load case without such a force, counted once' } as const
 export const moment = constant('event.moment', {

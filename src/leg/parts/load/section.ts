@@ -94,7 +94,10 @@ export const air = {
 
 /** An age of prints and pretension. Load cases with an aged cord count a year; the check of the shelf counts the time of `aged`. */
 export const age = {
-  /** Time since assembly: of `season` that of its walks, of `aged` that on the shelf. A cord that is called aged has a year behind it whatever is given here. */
+  /**
+   * Time since assembly: of `season` that of its walks, of `aged` that on the shelf. A press fit in print relaxes for the longer of both. A cord or a bolt that is
+   * called aged has a year behind it whatever is given here.
+   */
   time: { kind: 'time', min: 0, max: '100 year', usual: ['12 h', '20 year'] },
   /** Days of walking in that time. Default: 0. */
   daysWalked: { kind: 'count', min: 0, max: 36_525, usual: [1, 4000], default: 0, because: 'kept on the shelf' },

@@ -1,7 +1,7 @@
 import type { LoadDirection } from '../../../materials/index.js'
 import { line, value } from '../../run/index.js'
 import { duration } from '../load/durations.js'
-import { airTemperature, day, hour, season } from '../load/fields.js'
+import { airTemperature, day } from '../load/fields.js'
 import { allowableStress, relaxedModulus } from './values.js'
 
 // What a material does in the air of an event is the same for every part that is made of it.
@@ -27,12 +27,4 @@ const longer = line.largest('time of relaxation', { time: 'time', least: 'time' 
 /** Modulus that is left of a strain held in the air for the time under load, a day at least. */
 export const modulusAfterADay = value('material.modulusAfterADay', ['material', 'event', 'air'], (use, { material }) =>
   relaxedModulus(use, material, use(airTemperature), use.run(longer, { time: use(duration), least: use(day) })),
-)
-/** Modulus that is left of a strain held since assembly: a season at room temperature, then the time under load in the air, a day at least. */
-export const modulusAfterASeason = value('material.modulusAfterASeason', ['material', 'event', 'air'], (use, { material }) =>
-  relaxedModulus(use, material, use(airTemperature), use.run(longer, { time: use(duration), least: use(day) }), use(season)),
-)
-/** Modulus of a strain that the air of an event brought within the hour. */
-export const modulusWithinAnHour = value('material.modulusWithinAnHour', ['material', 'air'], (use, { material }) =>
-  relaxedModulus(use, material, use(airTemperature), use(hour)),
 )

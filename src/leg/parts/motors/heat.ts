@@ -7,10 +7,11 @@ import {
   motorStall,
   runawayTorque,
 } from '../../../thermal/index.js'
-import { constant, line, type Use, value } from '../../run/index.js'
+import { line, type Of, type Use, type Value, value } from '../../run/index.js'
 import { heldFor } from '../load/durations.js'
-import { airTemperature, heating } from '../load/fields.js'
+import { after, airTemperature, heating } from '../load/fields.js'
 import { coolingLaws, store } from '../plates/values.js'
+import { ceiling, windingCeiling } from './ceilings.js'
 import * as motor from './fields.js'
 import { coldEmf, heatingTorque, ironLoss, loadedMotorSpeed, motorSpeed, motorTorque } from './values.js'
 
@@ -30,22 +31,8 @@ const windingRoom = line(
   (x) => x.ceiling - x.mount - x.share * x.loss * x.resistance,
 )
 
-/** The temperature that stands for a motor without a steady one: every correlation ends below it. */
-const ceiling = constant('motor.ceiling', {
-  title: 'highest temperature of a motor mount, and of the mean of its winding, in the calculation',
-  kind: 'temperature',
-  typical: 700,
-  source: { level: 'assumption', where: 'a mount this hot is beyond every correlation here, and no insulation bears it' },
-})
-/** The same for the hottest phase of its winding, which is hotter than the mount. */
-const windingCeiling = constant('motor.windingCeiling', {
-  title: 'highest temperature of a winding in the calculation',
-  kind: 'temperature',
-  typical: 1000,
-  source: { level: 'assumption', where: 'a winding this hot has lost its insulation long before' },
-})
+const warmer = line.largest('warmer after a walk either way', { one: 'temperature', other: 'temperature' }, 'temperature')
 
-/** Temperatures of a motor, and what follows from them. */
 interface Temperatures {
   readonly winding: number
   readonly mount: number
@@ -79,8 +66,7 @@ export const mostSteadyTorque = value(
 )
 
 /** The motor with its torque as a value. */
-export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], (use) => heatedMotor(use))
-
+export const heatedMotorOf = value('motor.heated', ['joint', 'event', 'air'], heatedMotor)
 /** Back-EMF constant with the magnets at a temperature. */
 const emfAt = (use: Use<'motor'>, magnetTemperature: number): number =>
   use.run(magnetDerating, { backEmfConstant: use(coldEmf), magnetTemperature, coefficient: use(motor.magnetCoefficient) }).backEmfConstant
@@ -127,28 +113,64 @@ function hottestOfAll(use: Use<'joint' | 'event'>, unsettled: string): Temperatu
 }
 
 /**
+ * In the middle of a walk a motor is as warm as the walk leaves it, and a load of a moment adds nothing: its magnets are weak and its winding is hot. Of walks
+ * either way the warmer counts.
+ */
+function inAWalk(use: Use<'joint' | 'event' | 'air'>, walks: readonly Of<'event'>[]): Temperatures {
+  const states = walks.map((event) => use.at(temperatures, { event }))
+  const warmest = (of: 'winding' | 'mount' | 'can') =>
+    states.map((state) => state[of]).reduce((one, other) => use.run(warmer, { one, other }))
+  const can = warmest('can')
+  return {
+    winding: warmest('winding'),
+    mount: warmest('mount'),
+    can,
+    loss: 0,
+    backEmf: emfAt(use, can),
+    unsettled: states.find(({ unsettled }) => unsettled !== undefined)?.unsettled,
+  }
+}
+
+/**
  * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
  * runaway never scores better than a motor that just stays stable.
  */
-export const temperatures = value('motor.temperatures', ['joint', 'event', 'air'], (use): Temperatures => {
-  if (use(heating) === 'none') return cold(use)
-  const [time, most] = [use(heldFor), use(ceiling)]
-  const ask = heatedMotor(use)
-  const end =
-    time === undefined
-      ? use.run(motorBalance, ask)
-      : use.run(motorStall, {
-          ...ask,
-          capacity: use.run(heatCapacity, { mass: use(motor.mass), specificHeat: use(motor.specificHeat) }),
-          storeCapacity: use(store).capacity,
-          storeConductance: use(store).conductance,
-          time,
-        })
-  const { winding, mount, can, loss, backEmf } = end
-  const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
-  if (end.state !== 'runaway' && Math.max(mount, winding) <= most && room >= 0)
-    return { winding, mount, can, loss, backEmf, unsettled: undefined }
-  return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT)
+export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = value(
+  'motor.temperatures',
+  ['joint', 'event', 'air'],
+  (use) => {
+    if (use(heating) === 'none') {
+      const walks = use(after)
+      return walks.length === 0 ? cold(use) : inAWalk(use, walks)
+    }
+    const [time, most] = [use(heldFor), use(ceiling)]
+    const ask = heatedMotor(use)
+    const end =
+      time === undefined
+        ? use.run(motorBalance, ask)
+        : use.run(motorStall, {
+            ...ask,
+            capacity: use.run(heatCapacity, { mass: use(motor.mass), specificHeat: use(motor.specificHeat) }),
+            storeCapacity: use(store).capacity,
+            storeConductance: use(store).conductance,
+            time,
+          })
+    const { winding, mount, can, loss, backEmf } = end
+    const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
+    if (end.state !== 'runaway' && Math.max(mount, winding) <= most && room >= 0)
+      return { winding, mount, can, loss, backEmf, unsettled: undefined }
+    return hottestOfAll(use, time !== undefined ? TOO_LONG : end.state === 'runaway' ? RUNAWAY : TOO_HOT)
+  },
+)
+
+/** Hottest phase of the winding. */
+const hottestWinding: Value<number, 'joint' | 'event' | 'air'> = value('motor.hottestWinding', ['joint', 'event', 'air'], (use) => {
+  const walks = use(after)
+  if (walks.length > 0)
+    return walks.map((event) => use.at(hottestWinding, { event })).reduce((one, other) => use.run(warmer, { one, other }))
+  const { winding, mount, loss, unsettled } = use(temperatures)
+  if (unsettled !== undefined) return use(windingCeiling)
+  return use(heating) === 'none' ? winding : use.run(hottestPhase, windingOn(use, mount, loss))
 })
 
 const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
@@ -169,7 +191,7 @@ export const heat = value('motor.heat', ['joint', 'event', 'air'], (use) => {
     heatingCurrent: currentFor(use, use(heatingTorque)),
     loss,
     ironLoss: use(ironLoss),
-    winding: unsettled === undefined ? use.run(hottestPhase, windingOn(use, mount, loss)) : use(windingCeiling),
+    winding: use(hottestWinding),
     windingMean: winding,
     mount,
     can,

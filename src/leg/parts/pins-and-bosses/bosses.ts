@@ -145,7 +145,7 @@ export const bossChecks: readonly Check[] = [
       use(isLoose) ? 'the pin is loose in its boss at this temperature' : undefined,
     ),
     demandIs: 'the force at the pin surface from the eye that drags it and a twentieth of the load along it (assumption)',
-    capacityIs: 'the grip of both bosses with the pressure that a season of relaxation and then the temperature leave',
+    capacityIs: 'the grip of both bosses with the pressure that relaxation since assembly and then the temperature leave',
     remedy: 'positive retention (a cap or a ring), a tighter hole, a longer engagement, or a bush in the eye',
   },
   {

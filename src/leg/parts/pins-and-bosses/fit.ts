@@ -3,7 +3,8 @@ import { temperatureRise } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
-import { modulusAfterADay, modulusAfterASeason, modulusWithinAnHour } from '../materials/in-air.js'
+import { modulusAfterADay } from '../materials/in-air.js'
+import { interferenceLeft, modulusWithinAnHour } from '../materials/since-assembly.js'
 import { modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
 import { boss, holeDeviations, pin } from './fields.js'
 
@@ -83,28 +84,13 @@ export const splitStress = value(
   ['joint', 'air'],
   (use) => press(use, use(tightestInterference), use.at(modulus, { material: use(boss.material) })).boreHoopStress,
 )
-const keptOf = line(
-  'interference that relaxation and heat leave',
-  { assembled: 'length', kept: 'modulus', warm: 'length', fresh: 'modulus' },
-  'length',
-  'assembled · kept / fresh + warm',
-  (x) => (x.assembled * x.kept) / x.fresh + x.warm,
-)
-/**
- * Interference of a fit that has relaxed for a season, over the modulus of what the air changed within the hour: what presses since assembly has relaxed, what
- * heat takes away has hardly.
- */
+/** Interference of a fit of mean sizes that has relaxed since assembly. */
 export const relaxedInterference = value('boss.relaxedInterference', ['joint', 'event', 'air'], (use) => {
   const material = use(boss.material)
   const fitted = use.run(over, { pin: use(meanPin), hole: use(boss.hole) })
-  return use.run(keptOf, {
-    assembled: changed(use, fitted, 0, use.at(swelling, { material })),
-    kept: use.at(modulusAfterASeason, { material }),
-    warm: changed(use, 0, rise(use), 0),
-    fresh: use.at(modulusWithinAnHour, { material }),
-  })
+  return interferenceLeft(use, material, changed(use, fitted, 0, use.at(swelling, { material })), changed(use, 0, rise(use), 0))
 })
-/** Pressure of a fit of mean sizes that has relaxed for a season. */
+/** Its pressure. */
 export const holdingPressure = value(
   'boss.holdingPressure',
   ['joint', 'event', 'air'],

@@ -6,12 +6,11 @@ import {
   spurContactRatio,
   spurMeshForce,
 } from '../../../../capstan/index.js'
-import { references } from '../../../leaves.js'
 import { discInertia, discMass } from '../../../lines.js'
 import { line, type Of, type Use, type Value, value } from '../../../run/index.js'
 import { densityOf } from '../../links/values.js'
 import { cycles, duration } from '../../load/durations.js'
-import { airTemperature, moment } from '../../load/fields.js'
+import { airTemperature, moment, walks } from '../../load/fields.js'
 import { allowableStress, poissonRatio, relaxedModulus } from '../../materials/values.js'
 import { driveLoad, stroke } from '../../motion/values.js'
 import { heat } from '../../motors/heat.js'
@@ -88,10 +87,9 @@ const rootStress = (id: string, teeth: Value<number, 'joint'>) =>
 export const pinionRootStress = rootStress('gear.pinionRootStress', gear.pinionTeeth)
 export const wheelRootStress = rootStress('gear.wheelRootStress', gear.wheelTeeth)
 
-const afterWalks = references('gear.walks', [], 'event', () => ['walk', 'walkBack'])
 /** Temperature of the pinion: that of the motor's mount, now or after a walk either way, since a landing comes in the middle of one. */
 const pinionTemperature = value('gear.pinionTemperature', ['joint', 'event', 'air'], (use) =>
-  use(afterWalks).reduce((now, event) => use.run(warmer, { now, walked: use.at(heat, { event }).mount }), use(heat).mount),
+  use(walks).reduce((now, event) => use.run(warmer, { now, walked: use.at(heat, { event }).mount }), use(heat).mount),
 )
 type At = Use<'joint' | 'event' | 'air'>
 const strengthOf = (id: string, material: Value<Of<'material'>, 'joint'>, temperature: (use: At) => number) =>
