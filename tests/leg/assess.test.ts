@@ -413,7 +413,8 @@ describe('reports', () => {
     expect(Buffer.byteLength(whole)).toBeLessThan(480_000)
     for (const verdict of [firstVerdict, revisedVerdict]) {
       expect(Buffer.byteLength(htmlReport(verdict))).toBeLessThan(400_000)
-      expect(Buffer.byteLength(markdownReport(verdict))).toBeLessThan(120_000)
+      // Bolts in the cold rest on the heat of the hottest days, either way: its steps stand on the sheet too.
+      expect(Buffer.byteLength(markdownReport(verdict))).toBeLessThan(130_000)
     }
   })
 

@@ -46,6 +46,32 @@ describe.each(['first', 'revised'])('ranges of the %s leg', (name) => {
   })
 })
 
+test('no random draw is above the best end of its check, and one whose reserve is 0 has a best end too', () => {
+  const { calculation, checks } = findingsOf(legNumbers(read('first')), ALL_CASE_IDS, false)
+  const bands = survey(calculation, checks)
+  const nothing = checks.filter(({ reserve }) => reserve === 0)
+  expect(nothing.map(({ key }) => key).sort()).toEqual([
+    'motorBolt.slip hip',
+    'motorBolt.slip knee',
+    'stackBolt.separation',
+    'stackBolt.slip',
+  ])
+  for (const group of nothing) expect(bands.get(group)?.best, group.key).toBeGreaterThan(0.5)
+  const leaves = calculation.instances.leaves.flatMap((cell) => {
+    const range = calculation.rangeOf(cell)
+    return range === undefined || typeof cell.value !== 'number' ? [] : [{ cell, range }]
+  })
+  const random = randomStream(7)
+  for (let draw = 0; draw < DRAWS; draw++) {
+    for (const { cell, range } of leaves) calculation.put(cell, random.uniform() < 0.5 ? range.low : range.high)
+    for (const group of checks) {
+      const reserves = group.comparisons.map((one) => compare(calculation, one))
+      const least = Math.min(...reserves.map((found) => (typeof found === 'string' ? Number.POSITIVE_INFINITY : found.reserve)))
+      if (Number.isFinite(least)) expect(least, group.key).toBeLessThanOrEqual((bands.get(group)?.best as number) * (1 + WITHIN))
+    }
+  }
+})
+
 test('a check that is not monotone says so in the result, its JSON and the report', () => {
   const verdict = assess(read('first'), { cases: ['trot'] })
   const speed = verdict.checks.find(({ id, joint }) => id === 'motor.speed' && joint === 'hip')

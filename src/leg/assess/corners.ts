@@ -7,6 +7,13 @@ export const reserveAt = (reader: Reader, comparison: Comparison): number => res
 /** A change this small is rounding. */
 export const ROUNDING = 1e-9
 
+/** The comparisons of one check and joint. */
+export interface Group {
+  readonly comparisons: readonly Comparison[]
+  /** Least reserve at typical values. */
+  readonly reserve: number
+}
+
 /** A leaf that may move comparisons of a group, and where the reserves of the group stand with it at its low and at its high end. */
 export interface Effect extends Uncertain {
   readonly reserves: Float64Array
@@ -39,9 +46,13 @@ export class Corners {
     )
   }
 
-  least(comparisons: readonly Comparison[], ends: Ends): number {
+  reserves(comparisons: readonly Comparison[], ends: Ends): number[] {
     const reader = this.#scenarios.at(ends)
-    return Math.min(...comparisons.map((comparison) => reserveAt(reader, comparison)))
+    return comparisons.map((comparison) => reserveAt(reader, comparison))
+  }
+
+  least(comparisons: readonly Comparison[], ends: Ends): number {
+    return Math.min(...this.reserves(comparisons, ends))
   }
 
   /** From a corner, leaf by leaf to its other end while that lowers the reserve. */

@@ -1,7 +1,8 @@
 import type { LegCalculation } from '../calculation.js'
 import type { Cell, Ends, Range, Scenarios, Uncertain } from '../run/index.js'
 import type { Comparison } from './compare.js'
-import { Corners, cornerOf, type Effect, ROUNDING, reserveAt } from './corners.js'
+import { Corners, cornerOf, type Effect, type Group, ROUNDING, reserveAt } from './corners.js'
+import { bestFound } from './favourable.js'
 
 /** How the reserve of a check moves with one uncertain leaf. */
 export interface Move {
@@ -30,13 +31,6 @@ export interface Band extends WorstEnd {
   readonly best: number
 }
 
-/** The comparisons of one check and joint. */
-export interface Group {
-  readonly comparisons: readonly Comparison[]
-  /** Least reserve at typical values. */
-  readonly reserve: number
-}
-
 /** Leaves with a range. */
 const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
   calculation.instances.leaves.flatMap((cell) => {
@@ -50,10 +44,10 @@ const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
  * gets worse: if it does, or if some leaf lowers it at both ends, the check is not monotone. The calculation stays at its typical values.
  */
 export const survey = <G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> =>
-  surveyed(calculation, groups, (corners, { comparisons, reserve }, worst) => ({
-    ...worst,
-    best: Math.max(reserve, corners.least(comparisons, corner(worst.moves, 'high'))),
-  }))
+  surveyed(calculation, groups, (corners, group, worst, effects) => {
+    const best = bestFound(corners, group, effects, corner(worst.moves, 'high'))
+    return { ...worst, best: Math.max(group.reserve, best) }
+  })
 
 /** The same without the favourable ends. */
 export const worstEnds = <G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, WorstEnd> =>
@@ -62,7 +56,7 @@ export const worstEnds = <G extends Group>(calculation: LegCalculation, groups: 
 function surveyed<G extends Group, B>(
   calculation: LegCalculation,
   groups: readonly G[],
-  of: (corners: Corners, group: G, worst: WorstEnd) => B,
+  of: (corners: Corners, group: G, worst: WorstEnd, effects: readonly Effect[]) => B,
 ): Map<G, B> {
   const leaves = uncertainOf(calculation)
   const scenarios = calculation.scenarios(leaves)
@@ -70,7 +64,10 @@ function surveyed<G extends Group, B>(
   const corners = new Corners(scenarios)
   const atCorner = corners.ofEach(groups, effects)
   return new Map(
-    groups.map((group, i) => [group, of(corners, group, worstEndOf(corners, group, effects[i] as Effect[], atCorner[i] as number[]))]),
+    groups.map((group, i) => {
+      const own = effects[i] as Effect[]
+      return [group, of(corners, group, worstEndOf(corners, group, own, atCorner[i] as number[]), own)]
+    }),
   )
 }
 
