@@ -61,7 +61,11 @@ const AROUND: readonly Folder[] = (
       'drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
     ],
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
-    ['report', 'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences'],
+    [
+      'report',
+      'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
+      'changes,printed-words,charts,evidence,printed-sheet',
+    ],
     ['proposal', 'propose-leg,stock'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
     ['robot', 'robot-figures,robot-across,robot-rotors,conservation', 'robot'],
