@@ -1,4 +1,4 @@
-import { type Drawing, Figure, plain, polar, rectangle, roundBelow, View } from '../../drawing/index.js'
+import { type Drawing, Figure, plain, polar, rectangle, View } from '../../drawing/index.js'
 import type { Joint } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { motorShear, stackPulls, stackShear } from '../parts/bolts/loads.js'
@@ -72,7 +72,7 @@ function bracketView({
   readonly force: number
 }): View {
   const strongest = Math.max(0, force, ...rows.map(({ pull }) => pull))
-  const perUnit = strongest > 0 ? Math.max(strongest / MAX_LOAD_LENGTH, roundBelow(strongest) / MAX_LOAD_LENGTH) : 1
+  const perUnit = strongest > 0 ? strongest / MAX_LOAD_LENGTH : 1
   const top = Math.max(...rows.map(({ distance }) => distance))
   const [back, head] = [-Math.max(6, arm * 0.15), diameter * 0.7]
   const view = new View('Bracket from the side, its tipping edge below', { height: 230 })
@@ -143,7 +143,7 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   view.centre({ centre: [0, 0], radius: s.ringOuter / 2 }, 1.12)
   drawHoles(view, holes)
   if (shear !== undefined && shear > 0) {
-    const perUnit = Math.max(shear, roundBelow(shear)) / 26
+    const perUnit = shear / 26
     for (let i = 0; i < count; i++) {
       const tip = place(i)
       view.arrow(tip, Math.atan2(tip[1], tip[0]) + Math.PI / 2, shear, perUnit)

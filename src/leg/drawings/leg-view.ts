@@ -1,16 +1,4 @@
-import {
-  bar,
-  distance,
-  type Figure,
-  type LineClass,
-  minus,
-  type Point,
-  plain,
-  polar,
-  roundBelow,
-  times,
-  View,
-} from '../../drawing/index.js'
+import { bar, distance, type Figure, type LineClass, minus, type Point, plain, polar, times, View } from '../../drawing/index.js'
 import { amountTexts } from '../assess/sentence.js'
 import type { CheckResult } from '../check-result.js'
 import { reserveText } from '../report/content.js'
@@ -175,7 +163,7 @@ function forces(view: View, { force: [forward, up], knee, foot, links }: Scene):
   const size = Math.hypot(forward, up)
   if (!(size > 0)) return { hip: 0, knee: 0 }
   const direction: Point = [-forward / size, up / size]
-  view.arrow(foot, Math.atan2(direction[1], direction[0]), size, Math.max(size / FORCE_LENGTH, roundBelow(size) / FORCE_LENGTH))
+  view.arrow(foot, Math.atan2(direction[1], direction[0]), size, size / FORCE_LENGTH)
   const tall = -foot[1] + links.upperDepth
   view.line([foot, [foot[0] + (direction[0] / direction[1]) * tall, foot[1] + tall]], 'other')
   const arm = (joint: Point) => {
