@@ -5,9 +5,9 @@ import type { LegNumbers } from '../leg-numbers.js'
 import type { DrivenJoint, Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
 import { sameStructure } from '../parts/structure.js'
+import { CachedReserve, cachedReserve, differing, leastOf } from './cached-reserve.js'
 import { type Comparison, comparisonsOf } from './compare.js'
 import { keyOf, requiredOf } from './findings.js'
-import { CachedReserve, cachedReserve, differing, leastOf } from './judged.js'
 
 /** The governing check of a leg: the fast form of `assess` that explains nothing. */
 export interface QuickVerdict {
@@ -26,7 +26,7 @@ const ENOUGH = Number.POSITIVE_INFINITY
 export class QuickLeg {
   readonly #cases: readonly CaseId[]
   #calculation: LegCalculation | undefined
-  #judged: readonly CachedReserve[] = []
+  #reserves: readonly CachedReserve[] = []
   readonly #byKey = new Map<string, CachedReserve[]>()
   #x: LegNumbers | undefined
 
@@ -46,13 +46,13 @@ export class QuickLeg {
 
   #anew(x: LegNumbers): void {
     this.#calculation = calculationOf(x)
-    this.#judged = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((comparison) => new CachedReserve(comparison))
+    this.#reserves = differing(comparisonsOf(this.#calculation, CHECKS, this.#cases)).map((comparison) => new CachedReserve(comparison))
     this.#byKey.clear()
-    for (const judged of this.#judged) {
-      const key = keyOf(judged.comparison)
+    for (const cached of this.#reserves) {
+      const key = keyOf(cached.comparison)
       const group = this.#byKey.get(key)
-      if (group === undefined) this.#byKey.set(key, [judged])
-      else group.push(judged)
+      if (group === undefined) this.#byKey.set(key, [cached])
+      else group.push(cached)
     }
   }
 
@@ -63,14 +63,14 @@ export class QuickLeg {
     let weakest: Comparison | undefined
     let margin = Number.POSITIVE_INFINITY
     let reserve = Number.POSITIVE_INFINITY
-    for (const judged of this.#judged) {
-      const found = cachedReserve(calculation, judged)
+    for (const cached of this.#reserves) {
+      const found = cachedReserve(calculation, cached)
       if (found === undefined) continue
-      const over = found / requiredOf(judged.comparison, general)
+      const over = found / requiredOf(cached.comparison, general)
       if (over >= margin) continue
       margin = over
       reserve = found
-      weakest = judged.comparison
+      weakest = cached.comparison
     }
     if (weakest === undefined) refuse('governingReserve', 'cases', this.#cases, 'must include a load case that a check applies to')
     return { reserve, margin, id: weakest.check.id, joint: weakest.joint, case: weakest.id }
@@ -123,13 +123,13 @@ export class QuickLeg {
     const calculation = this.load(x)
     const group = this.#byKey.get(key) ?? []
     let found: typeof ENOUGH | undefined
-    for (const [i, judged] of group.entries()) {
-      const reserve = cachedReserve(calculation, judged)
+    for (const [i, cached] of group.entries()) {
+      const reserve = cachedReserve(calculation, cached)
       if (reserve === undefined) continue
       found = ENOUGH
       if (reserve >= required) continue
       group.splice(i, 1)
-      group.unshift(judged)
+      group.unshift(cached)
       return reserve
     }
     return found

@@ -1,7 +1,7 @@
 import { significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
-import { examineLog } from './doubts.js'
+import { examineLog } from './examine-log.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
 import { confounded, estimatesIn, type FieldEstimate } from './found.js'
 import { accuracyOf } from './instruments.js'

@@ -2,7 +2,7 @@ import { type In, type Kind, quantity, type UnitOf, unitNames } from '../../unit
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
 import { rangesOf } from './column-ranges.js'
-import { implausibleRows, inUnitNumber } from './doubts.js'
+import { implausibleRows, inUnitNumber } from './examine-log.js'
 import { fitTogether, type Part, valueIn } from './fit.js'
 import { estimatesIn } from './found.js'
 import { isWhole, measuredJoints } from './measured-joints.js'

@@ -9,9 +9,9 @@ import { takesQuantity } from '../plans/with-fields.js'
 import type { Assessment } from '../result.js'
 import { amount, documentAmount, roundedIn } from './amounts.js'
 import { type FieldRow, fieldRows, isChosen } from './fields-list.js'
-import { sideEffectsOf } from './harms.js'
 import { reached, tried } from './reach.js'
-import { enoughOf, hardestCases, leastNamed, type SufficientChange, type Target } from './wants.js'
+import { sideEffectsOf } from './side-effects.js'
+import { enoughOf, hardestCases, leastNamed, type SufficientChange, type Target } from './targets.js'
 
 /** A field may become up to so many times as large, or fall to such a part. */
 const FACTORS = [1.02, 1.08, 1.2, 1.5, 2, 3] as const

@@ -5,7 +5,7 @@ import { type Block, led, type Piece, points, section, text, type Words } from '
 import type { Change, Changes } from './changes.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
-import type { SideEffect } from './harms.js'
+import type { SideEffect } from './side-effects.js'
 
 /** Checks that lose their reserve are named up to this many. */
 const MAX_NAMED = 2

@@ -2,8 +2,8 @@ import type { CheckResult } from '../check-result.js'
 import type { Assessment } from '../result.js'
 import { ChangeSearch } from './change-search.js'
 import { fieldName } from './fields-list.js'
-import type { SideEffect } from './harms.js'
-import type { SufficientChange, Target } from './wants.js'
+import type { SideEffect } from './side-effects.js'
+import type { SufficientChange, Target } from './targets.js'
 
 /** One field changed so far that a check has its required reserve. */
 export interface Change {

@@ -1,7 +1,7 @@
 import type { CaseId } from '../cases/events.js'
 import type { CheckResult } from '../check-result.js'
 import type { FieldRow } from './fields-list.js'
-import type { SideEffect } from './harms.js'
+import type { SideEffect } from './side-effects.js'
 
 /** A field that a check may be given its reserve with, and what came of it. */
 export interface Target {

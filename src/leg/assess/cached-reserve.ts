@@ -39,28 +39,28 @@ export function differing(comparisons: readonly Comparison[]): Comparison[] {
 /** The least reserve of some comparisons; absent where none applies. */
 export function leastOf(calculation: LegCalculation, group: readonly CachedReserve[]): number | undefined {
   let min: number | undefined
-  for (const judged of group) {
-    const found = cachedReserve(calculation, judged)
+  for (const cached of group) {
+    const found = cachedReserve(calculation, cached)
     if (found !== undefined && (min === undefined || found < min)) min = found
   }
   return min
 }
 
 /** The reserve of a comparison, found again only where one of its sides has changed. The calculation holds no change that has not spread. */
-export function cachedReserve(calculation: LegCalculation, judged: CachedReserve): number | undefined {
-  const { demand, capacity, unless } = judged
+export function cachedReserve(calculation: LegCalculation, cached: CachedReserve): number | undefined {
+  const { demand, capacity, unless } = cached
   if (
     demand.state === KNOWN &&
     capacity.state === KNOWN &&
     (unless === undefined || unless.state === KNOWN) &&
-    demand.value === judged.required &&
-    capacity.value === judged.borne &&
-    unless?.value === judged.why
+    demand.value === cached.required &&
+    capacity.value === cached.borne &&
+    unless?.value === cached.why
   )
-    return judged.reserve
-  judged.reserve = reserveIn(calculation, judged.comparison)
-  judged.required = demand.value
-  judged.borne = capacity.value
-  judged.why = unless?.value
-  return judged.reserve
+    return cached.reserve
+  cached.reserve = reserveIn(calculation, cached.comparison)
+  cached.required = demand.value
+  cached.borne = capacity.value
+  cached.why = unless?.value
+  return cached.reserve
 }
