@@ -4,6 +4,7 @@ import { reserveOf } from '../assess/compare.js'
 import { type CaseId, LOAD_CASES } from '../cases/events.js'
 import type { LegModel } from '../leg-model.js'
 import type { LegNumbers } from '../leg-numbers.js'
+import { phrase } from '../plans/sheet-units.js'
 import { caseState } from '../what-if.js'
 import type { RobotCheck, RobotGait, RobotSlope, RobotSlopeAcross } from './result.js'
 
@@ -39,7 +40,7 @@ function check(x: LegNumbers, { kind, demand, capacity, required, demandIs, capa
     capacity: has,
     reserve,
     requiredReserve: required ?? x.usage.requiredReserve,
-    sentence: `${rest.title}, ${rest.where}: ${demandIs} is ${needed}, ${capacityIs} ${has}.`,
+    sentence: phrase`${rest.title}, ${rest.where}: ${demandIs} is ${needed}, ${capacityIs} ${has}.`,
   }
 }
 

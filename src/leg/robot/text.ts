@@ -1,5 +1,5 @@
 import type { Quantity } from '../../units/index.js'
-import { shown } from '../plans/sheet-units.js'
+import { phrase, shown } from '../plans/sheet-units.js'
 import type { RobotAssessment, RobotGait } from './result.js'
 
 const WORDS = { leftFront: 'left front', rightFront: 'right front', leftHind: 'left hind', rightHind: 'right hind' } as const
@@ -32,10 +32,10 @@ export function robotText(robot: RobotAssessment): string {
     '',
     'Slopes',
     ...(['up', 'down'] as const).flatMap((way) => [
-      line(`${way} ${slopes[way].slope}: front pair, hind pair`, slopes[way].front, slopes[way].hind),
-      line(`friction needed; tips at`, slopes[way].traction, slopes[way].tipsAt),
+      line(phrase`${way} ${slopes[way].slope}: front pair, hind pair`, slopes[way].front, slopes[way].hind),
+      line('friction needed; tips at', slopes[way].traction, slopes[way].tipsAt),
     ]),
-    line(`across ${slopes.across.slope}: lower pair, upper pair`, slopes.across.lower, slopes.across.upper),
+    line(phrase`across ${slopes.across.slope}: lower pair, upper pair`, slopes.across.lower, slopes.across.upper),
     line('friction needed; tips at', slopes.across.traction, slopes.across.tipsAt),
     ...(slopes.across.walk === undefined ? [] : gaitLines('Walking across the slope', slopes.across.walk)),
     ...(landings.length === 0 ? [] : ['', 'Touch-down, rotors at rest']),
