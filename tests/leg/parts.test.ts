@@ -169,10 +169,6 @@ test('a plate stores heat while its motor is held, and is not asked otherwise', 
   const stalled = storeOf('stall')
   expect(stalled.capacity).toBeGreaterThan(0)
   expect(stalled.conductance).toBeGreaterThan(0)
-  // Nothing is known of the heat capacity of an adhesive: then it stores none, and the motor reads too warm.
-  const unknown = calculated(withFields(first, { [`plates.${plate}.material`]: 'anaerobic adhesive' } as never))
-  const stall = unknown.at({ motor: motor!, plate: plate!, event: 'stall' })
-  expect(unknown.calculation.get(store, stall)).toEqual({ capacity: 0, conductance: 0 })
 })
 
 test('the strength of a print names the rules that it rests on: the temperature of its creep data and its glass transition', () => {

@@ -27,7 +27,7 @@ describe('the robot moves the inertia that the load cases move', () => {
     ['a belt through the hip', read('shingle-leg-revised')],
     ['a gearbox and a pair of gears', geared],
   ])('%s', (_, leg) => {
-    const x = heavy(leg, 5)
+    const x = heavy(leg, 4)
     const model = legModel(legNumbers(x))
     const stride = strideOf(model, 'walk', { samples: 2400 })
     if (!stride.walkable) throw new Error('the leg walks')

@@ -32,7 +32,12 @@ export const airTemperature = field('air.temperature', ['air'], temperature, (x,
 /** The air of the hottest days. */
 export const hottest = reference('air.hottest', [], 'air', () => 'hot')
 /** Air speed over the motors. */
-export const wind = field('air.wind', ['air'], 'velocity', (x, { air }) => (air === 'normalStill' ? 0 : airOf(x, air).wind))
+export const wind = field('air.wind', ['air'], 'velocity', (x, { air }) => (air === 'normalStill' ? 0 : airOf(x, air).wind), {
+  title: 'wind in –',
+  table: {
+    source: [{ level: 'assumption', where: 'no wind cools a leg that stands or lands, so that nothing is counted on that may be absent' }],
+  },
+})
 /** Radiant temperature of the surroundings: that of the air where none is given. */
 export const surroundings = field(
   'radiant.temperature',

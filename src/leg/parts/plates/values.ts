@@ -118,16 +118,16 @@ const storeFilm = constant('plate.storeFilm', {
   typical: 12,
   source: { level: 'assumption', where: 'a warm plate in still air' },
 })
-/** What the plate takes up while its motor is held. A plate whose heat capacity is not known stores nothing: the motor then reads too warm. */
+/** What the plate takes up while its motor is held. */
 export const store = value('plate.store', ['motor', 'plate', 'event'], (use) => {
   const time = use(heldFor)
   const { material } = use(body)
-  const [rho, c] = [use.at(density, { material }), use.at(specificHeat, { material })]
-  if (time === undefined || rho === undefined || c === undefined) return { capacity: 0, conductance: 0 }
+  if (time === undefined) return { capacity: 0, conductance: 0 }
+  const of = use.at(name, { material })
   return use.run(plateStore, {
     ...shape(use),
-    density: rho,
-    specificHeat: c,
+    density: needed(of, 'density', use.at(density, { material })),
+    specificHeat: needed(of, 'specificHeat', use.at(specificHeat, { material })),
     behind: use(behindFace),
     contact: use(contact),
     film: use(storeFilm),
