@@ -105,6 +105,12 @@ describe('a ring that a press fit alone holds in print', () => {
     // A day alone left this much more.
     expect(kept(c, n, 24 * faster(40)) / left).toBeGreaterThan(1.2)
   })
+  test('has to hold the pull of a trot and of a slope as well, not that of a walk alone', () => {
+    const pull = (id: CaseId) => sides(leg, id, 'sidewaysBearing.seatGrip').demand
+    // The axis of the sideways hip points forward: the feet pull along it as they push and brake.
+    for (const id of ['hotTrot', 'hotSlope', 'stall'] as const) expect(pull(id), id).toBeGreaterThanOrEqual(pull('hotAfternoon'))
+    expect(pull('hotTrot')).toBeGreaterThan(1.4 * pull('hotAfternoon'))
+  })
   test('relaxes faster in a warm room, and longer on a long stand', () => {
     const grip = (fields: object) => sides(build(fields), 'hotAfternoon', 'sidewaysBearing.seatGrip').capacity
     const usual = grip({})

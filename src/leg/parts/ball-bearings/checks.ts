@@ -112,10 +112,10 @@ const seatChecks = (at: At): readonly Check[] => [
   },
   {
     ...at('seatGrip'),
-    mode: 'walks out of its warm, relaxed seat',
+    mode: 'moves out of its relaxed seat',
     consequence: 'fails to work',
     kind: 'force',
-    when: ['walks', 'repeats'],
+    when: ['bearsLoad'],
     demand: seat.gripDemand,
     capacity: seat.gripCapacity,
     unless: seat.nothingPulls,
