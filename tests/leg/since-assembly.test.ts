@@ -120,6 +120,15 @@ describe('a ring that a press fit alone holds in print', () => {
   })
 })
 
+test('a pin in its bosses has to hold what a trot and a slope drag at it, bolts what a stall does', () => {
+  const leg = modelOf(read('mudflat-leg-revised'))
+  const ofGrip = (id: CaseId) => sides(leg, id, 'boss.grip', 'knee').demand
+  expect(ofGrip('hotTrot')).toBeGreaterThan(ofGrip('hotAfternoon'))
+  expect(ofGrip('hotSlope')).toBeGreaterThan(0)
+  for (const check of ['motorBolt.slip', 'stackBolt.slip', 'stackBolt.separation'])
+    expect(sides(leg, 'stall', check).demand, check).toBeGreaterThan(0)
+})
+
 describe('bolts through print after the hottest days', () => {
   // Cold air as warm as the workshop: nothing shrinks, so that only what has crept counts.
   const leg = modelOf(withFields(read('mudflat-leg-first'), { 'loadCases.airs.cold.temperature': '20 degC' }))
