@@ -86,8 +86,8 @@ rows["rockerPin.shear"] = [4 / 3 * S / (pi / 4 * (4 * mm) ** 2), 0.577 * 1500e6]
 # ---- rod of 8 mm with a step of 0.6 mm; bosses of the knee ------------------------------------------------------------------------------
 rows["rod.stepped"] = [S / (pi / 4 * (8 * mm) ** 2) + S * 0.6 * mm / section(8 * mm), None]
 of_link = float(np.linalg.norm(couple))
-# Bosses 16 mm long on a pin of 5 mm, 20 + 0.6 + 16 mm apart; the couple adds to half of the pin's force.
-rows["boss.bearing knee"] = [(P / 2 + of_link / (36.6 * mm)) / (5 * mm * 16 * mm), None]
+# Bosses 18 mm long on a pin of 5 mm, 20 + 0.6 + 18 mm apart; the couple adds to half of the pin's force.
+rows["boss.bearing knee"] = [(P / 2 + of_link / (38.6 * mm)) / (5 * mm * 18 * mm), None]
 
 # ---- stack on the shaft of 12 mm: ring of 26 by 12.5 mm, 9 N m on the nut, 0.55 of it left ----------------------------------------------
 left = 0.55 * preload(9, 1.75 * mm, d2(12 * mm, 1.75 * mm), 17.23 * mm, 13.5 * mm)
