@@ -50,7 +50,7 @@ export const stiffCordTautTension = /* @__PURE__ */ formula('capstan.stiffCordTa
     // acos(1 - stiff/T), exact also where it is small.
     const liftOff = (T: number) => 2 * Math.asin(Math.sqrt(stiff / (2 * T)))
     const psi0 = liftOff(T0)
-    // Logarithms of both sides; below `least` friction at the taut lift-off point would hold all by itself.
+    // Logarithms of both sides; below `min` friction at the taut lift-off point would hold all by itself.
     const start = Math.log(T0 * (Math.cos(psi0) + mu * Math.sin(psi0))) + mu * (wrapAngle - psi0)
     const min = stiff * (1 + mu * mu + mu * Math.sqrt(1 + mu * mu))
     const full = (T: number) => {

@@ -19,7 +19,7 @@ function editDistance(a: string, b: string): number {
 const MAX_COMPARED_LENGTH = 60
 
 /**
- * The name the writer most likely meant, or nothing when none is near (about one slip in three letters, at most `most`).
+ * The name the writer most likely meant, or nothing when none is near (about one slip in three letters, at most `max`).
  * Letter case and blanks do not count as slips.
  */
 export function nearName(given: string, names: Iterable<string>, max = Number.POSITIVE_INFINITY): string | undefined {

@@ -6,7 +6,7 @@ const SCREWS = [5, 6, 8, 10, 12, 16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70,
 /** A hair of rounding, m. */
 const HAIR = 1e-9
 
-/** The shortest screw of the catalogue from `least` to `most`; absent where there is none. @internal */
+/** The shortest screw of the catalogue from `min` to `max`; absent where there is none. @internal */
 export const screwBetween = (min: number, max: number): number | undefined =>
   SCREWS.map((millimetres) => millimetres / 1000).find((length) => length >= min - HAIR && length <= max + HAIR)
 

@@ -65,7 +65,7 @@ export interface CornerLimit extends Limit {
 
 /**
  * Joint torques at which something in the drive, or the pin or bearing of the joint, fails for a moment: one for each combination of air, age of what ages,
- * and setting of the pretension of a cord. The scatter of a belt's pretension is a range of its own. The foot force grows with the torque on the arm that it has in walking. `most` is the largest torque for an air temperature,
+ * and setting of the pretension of a cord. The scatter of a belt's pretension is a range of its own. The foot force grows with the torque on the arm that it has in walking. `max` is the largest torque for an air temperature,
  * `setting` how far the pretension may be off, as a share. @internal
  */
 export function mechanicalTorques(leg: LegModel, joint: DrivenJoint, max: (air: number) => number, setting: number): CornerLimit[] {

@@ -51,7 +51,7 @@ interface Least {
   readonly by: string
 }
 
-/** The largest of `most` and less that passes, and what fails just above it. Reserves must fall as `x` grows, and nothing fails at 0. */
+/** The largest of `max` and less that passes, and what fails just above it. Reserves must fall as `x` grows, and nothing fails at 0. */
 function largest(max: number, reserves: (x: number) => Least): { x: number; failing: Least | undefined } {
   if (reserves(max).least >= 1) return { x: max, failing: undefined }
   const logReserve = (x: number) => (x === 0 ? LARGE : Math.max(-LARGE, Math.min(LARGE, Math.log(reserves(x).least))))

@@ -16,7 +16,14 @@ export const fastenerRelations: Relations = (leg, add) => {
   for (const [name, shaft] of entriesOf(leg.shafts)) {
     if (shaft.innerThread === undefined) continue
     if (shaft.innerPropertyClass !== undefined)
-      add(tighteningOf(`shafts.${name}`, 'innerT', shaft.innerTighteningTorque, shaft.innerThread, shaft.innerPropertyClass))
+      add(
+        tighteningOf(
+          ['innerTighteningTorque', 'innerThread', 'innerPropertyClass'].map((field) => `shafts.${name}.${field}`),
+          shaft.innerTighteningTorque,
+          shaft.innerThread,
+          shaft.innerPropertyClass,
+        ),
+      )
     add(
       ratio(
         [`shafts.${name}.innerEngagement`, shaft.innerEngagement],
@@ -28,11 +35,11 @@ export const fastenerRelations: Relations = (leg, add) => {
   }
 }
 
-/** A tightening torque against what its bolt bears. Names of the fields begin alike. */
-const tighteningOf = (path: string, name: 'innerT' | 't', torque: Quantity | undefined, thread: string, of: string): Relation => ({
-  path: `${path}.${name}ighteningTorque`,
+/** A tightening torque against what its bolt bears; the paths are those of torque, thread and property class. */
+const tighteningOf = ([path = '', ...others]: readonly string[], torque: Quantity | undefined, thread: string, of: string): Relation => ({
+  path,
   value: torque,
-  others: [`${path}.${name}hread`, `${path}.${name === 't' ? 'p' : 'innerP'}ropertyClass`],
+  others,
   what: 'the tightening torque over cubed diameter and proof stress of the bolt',
   is: si(torque) / (threadOf(thread).diameter ** 3 * propertyClass.si(of as never).proofStress),
   kind: 'ratio',
@@ -68,14 +75,25 @@ function boltOf(path: string, group: Bolts, leg: PartlyLeg): Relation[] {
   if (thread === undefined) return []
   const { diameter } = threadOf(thread)
   const relations: Relation[] = [
-    ratio(
-      [`${path}.stack[0].thickness`, stack?.[0]?.thickness],
-      [`${path}.thread`, diameter * (si(stack?.[0]?.thickness) / (stack ?? []).reduce((sum, layer) => sum + si(layer?.thickness), 0))],
-      'the thickness of the stack over the diameter of its bolts',
-      [0.5, 14],
-    ),
+    {
+      path: `${path}.stack[0].thickness`,
+      value: stack?.[0]?.thickness,
+      others: [`${path}.thread`],
+      what: 'the thickness of the stack over the diameter of its bolts',
+      is: (stack ?? []).reduce((sum, layer) => sum + si(layer?.thickness), 0) / diameter,
+      kind: 'ratio',
+      usual: [0.5, 14],
+    },
   ]
-  if (group.propertyClass !== undefined) relations.push(tighteningOf(path, 't', tighteningTorque, thread, group.propertyClass))
+  if (group.propertyClass !== undefined)
+    relations.push(
+      tighteningOf(
+        ['tighteningTorque', 'thread', 'propertyClass'].map((field) => `${path}.${field}`),
+        tighteningTorque,
+        thread,
+        group.propertyClass,
+      ),
+    )
   return [...relations, ...patternOf(path, group, diameter, leg)]
 }
 

@@ -94,7 +94,7 @@ export class Judge {
     return describeLeg(legDocument(this.wish, this.stock, sizes))
   }
 
-  /** Judges a leg, and gives up as soon as more is missing than `most`: a leg that will not be chosen need not be known in full. */
+  /** Judges a leg, and gives up as soon as more is missing than `max`: a leg that will not be chosen need not be known in full. */
   judge(sizes: LegSizes, max = Number.POSITIVE_INFINITY): JudgedLeg {
     this.evaluations++
     const large = tooLarge(this.wish, this.stock, sizes)

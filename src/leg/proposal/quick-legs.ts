@@ -27,7 +27,7 @@ export class QuickLegs {
     readonly max = KEPT,
   ) {}
 
-  /** The least reserve of each check over the load cases, by `id joint`; nothing where more is lacking than `most`, which the first few checks mostly show. */
+  /** The least reserve of each check over the load cases, by `id joint`; nothing where more is lacking than `max`, which the first few checks mostly show. */
   reserves(x: LegNumbers, lack: Lack, max = Number.POSITIVE_INFINITY): Map<string, number> | undefined {
     const quick = this.#for(x)
     const keys = quick.keys(x)

@@ -1,32 +1,28 @@
-import { interferenceChange, pressFit, pressFitHold, tiltedSeat } from '../../../fasteners/index.js'
-import { temperatureRise } from '../../lines.js'
+import { pressFit, pressFitHold, tiltedSeat } from '../../../fasteners/index.js'
 import { line, type Use, value } from '../../run/index.js'
 import { keptOf, lostOf } from '../hip-shaft/bearings.js'
 import { leastLoss } from '../hip-shaft/fields.js'
 import { housingRatio, presses, raceway, racewayShare, splitTime, wide } from '../hip-shaft/seat.js'
-import { airTemperature, assemblyTemperature } from '../load/fields.js'
+import { airTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
 import { strengthInAir } from '../materials/in-air.js'
+import { interferenceAfter, riseSinceAssembly } from '../materials/interference.js'
 import { interferenceLeft, modulusWithinAnHour } from '../materials/since-assembly.js'
-import { allowableStress, frictionOnSteel, modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
+import { allowableStress, frictionOnSteel, modulus, poissonRatio, swelling } from '../materials/values.js'
 import { gripReserve } from '../pins-and-bosses/fields.js'
 import * as seated from './fields.js'
 import { axialLoad, moment, ownLoad, pitchDiameter } from './loads.js'
 
 /** An interference after a change of temperature, in a dry seat or one that water has widened. */
-const changed = (use: Use<'pivot'>, diametralInterference: number, temperatureChange: number, growth: number): number => {
-  const material = use(seated.seatMaterial)
-  return use.run(interferenceChange, {
-    diametralInterference,
-    diameter: use(seated.bearing.outerDiameter),
-    bossExpansion: use.at(thermalExpansion, { material }),
-    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
+const changed = (use: Use<'pivot'>, interference: number, temperatureChange: number, growth: number): number =>
+  interferenceAfter(
+    use,
+    { material: use(seated.seatMaterial), diameter: use(seated.bearing.outerDiameter), interference },
     temperatureChange,
-    swelling: growth,
-  }).diametralInterference
-}
-const rise = (use: Use<'air'>) => use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
-const interferenceAt = (use: Use<'pivot' | 'air'>, growth: number): number => changed(use, use(seated.seatInterference), rise(use), growth)
+    growth,
+  )
+const interferenceAt = (use: Use<'pivot' | 'air'>, growth: number): number =>
+  changed(use, use(seated.seatInterference), riseSinceAssembly(use), growth)
 /** Interference as assembled, at the temperature of the air. */
 export const interferenceNow = value('pivot.interferenceNow', ['pivot', 'air'], (use) =>
   interferenceAt(use, use.at(swelling, { material: use(seated.seatMaterial) })),
@@ -36,7 +32,7 @@ const dryInterference = value('pivot.dryInterference', ['pivot', 'air'], (use) =
 export const relaxedInterference = value('pivot.relaxedInterference', ['pivot', 'event', 'air'], (use) => {
   const material = use(seated.seatMaterial)
   const assembled = changed(use, use(seated.seatInterference), 0, use.at(swelling, { material }))
-  return interferenceLeft(use, material, assembled, changed(use, 0, rise(use), 0))
+  return interferenceLeft(use, material, assembled, changed(use, 0, riseSinceAssembly(use), 0))
 })
 
 /** Diameter of the part round the seat; of the sideways hip, whose document does not give it, a share of the ring. */

@@ -1,23 +1,16 @@
-import {
-  bearingEquivalentLoad,
-  bearingLife,
-  bearingOscillation,
-  bearingStaticSafety,
-  interferenceChange,
-} from '../../../fasteners/index.js'
+import { bearingEquivalentLoad, bearingLife, bearingOscillation, bearingStaticSafety } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
-import { temperatureRise } from '../../lines.js'
-import { line, type Use, value } from '../../run/index.js'
+import { line, value } from '../../run/index.js'
 import { cycles, walkStanceTime } from '../load/durations.js'
-import { airTemperature, assemblyTemperature, walk } from '../load/fields.js'
-import { steel } from '../materials/fields.js'
+import { walk } from '../load/fields.js'
+import { interferenceAfter, riseSinceAssembly } from '../materials/interference.js'
 import { interferenceLeft } from '../materials/since-assembly.js'
-import { swelling, thermalExpansion } from '../materials/values.js'
+import { swelling } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
 import { jointMotion } from '../motion/values.js'
 import * as shaft from './fields.js'
 import { nearerLoad, thrust } from './loads.js'
-import { seatCheck } from './seat.js'
+import { ringInSeat, seatCheck } from './seat.js'
 
 export const borne = line(
   'static load that is borne',
@@ -90,15 +83,6 @@ const life = value('bearing.life', ['leg', 'event', 'air', 'age'], (use) => {
   }).turns
 })
 
-const changed = (use: Use<never>, diametralInterference: number, temperatureChange: number, growth: number): number =>
-  use.run(interferenceChange, {
-    diametralInterference,
-    diameter: use(shaft.bearing.outerDiameter),
-    bossExpansion: use.at(thermalExpansion, { material: use(shaft.seatMaterial) }),
-    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange,
-    swelling: growth,
-  }).diametralInterference
 /** Interference that relaxation leaves of that at assembly. */
 const interferenceKept = value('bearing.interferenceKept', ['event', 'air'], (use) =>
   interferenceLeft(use, use(shaft.seatMaterial), use.run(keptOf, { interference: use(shaft.seatInterference) }), 0),
@@ -106,9 +90,8 @@ const interferenceKept = value('bearing.interferenceKept', ['event', 'air'], (us
 /** The same after heat and water. */
 const interferenceNow = value('bearing.interferenceNow', ['event', 'air'], (use) => {
   const material = use(shaft.seatMaterial)
-  const rise = use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
-  const assembled = changed(use, use(shaft.seatInterference), 0, use.at(swelling, { material }))
-  return interferenceLeft(use, material, assembled, changed(use, 0, rise, 0))
+  const assembled = interferenceAfter(use, ringInSeat(use, use(shaft.seatInterference)), 0, use.at(swelling, { material }))
+  return interferenceLeft(use, material, assembled, interferenceAfter(use, ringInSeat(use, 0), riseSinceAssembly(use), 0))
 })
 
 /** Checks of the bearings of the hip shaft and of their seats. */

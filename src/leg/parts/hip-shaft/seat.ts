@@ -1,10 +1,10 @@
-import { interferenceChange, pressFit } from '../../../fasteners/index.js'
+import { pressFit } from '../../../fasteners/index.js'
 import type { Check } from '../../cases/check.js'
-import { temperatureRise } from '../../lines.js'
-import { constant, line, value } from '../../run/index.js'
-import { airTemperature, assemblyTemperature } from '../load/fields.js'
+import { constant, line, type Use, value } from '../../run/index.js'
+import { airTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
-import { allowableStress, modulus, poissonRatio, thermalExpansion } from '../materials/values.js'
+import { interferenceAfter, riseSinceAssembly } from '../materials/interference.js'
+import { allowableStress, modulus, poissonRatio } from '../materials/values.js'
 import * as shaft from './fields.js'
 
 export const raceway = line(
@@ -47,18 +47,16 @@ export const splitTime = constant('bearing.splitTime', {
   source: { level: 'assumption', where: 'stress of a press fit relaxes faster than strength fades' },
 })
 
-/** Interference in a dry housing at the temperature of the air: water would loosen it. */
-const dryInterference = value('bearing.dryInterference', ['air'], (use) => {
-  const material = use(shaft.seatMaterial)
-  return use.run(interferenceChange, {
-    diametralInterference: use(shaft.seatInterference),
-    diameter: use(shaft.bearing.outerDiameter),
-    bossExpansion: use.at(thermalExpansion, { material }),
-    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange: use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) }),
-    swelling: 0,
-  }).diametralInterference
+/** The outer ring in its seat. */
+export const ringInSeat = (use: Use<never>, interference: number) => ({
+  material: use(shaft.seatMaterial),
+  diameter: use(shaft.bearing.outerDiameter),
+  interference,
 })
+/** Interference in a dry housing at the temperature of the air: water would loosen it. */
+const dryInterference = value('bearing.dryInterference', ['air'], (use) =>
+  interferenceAfter(use, ringInSeat(use, use(shaft.seatInterference)), riseSinceAssembly(use), 0),
+)
 const hoop = value('bearing.seatHoop', ['air'], (use) => {
   const [seat, ring, outer] = [use(shaft.seatMaterial), use(steel), use(shaft.bearing.outerDiameter)]
   return use.run(pressFit, {

@@ -1,5 +1,5 @@
 import type { LoadDirection } from '../../../materials/index.js'
-import { line, value } from '../../run/index.js'
+import { line, type Use, value } from '../../run/index.js'
 import { duration } from '../load/durations.js'
 import { airTemperature, day } from '../load/fields.js'
 import { allowableStress, relaxedModulus } from './values.js'
@@ -24,7 +24,9 @@ export const modulusInAir = value('material.modulusInAir', ['material', 'event',
 )
 
 const longer = line.largest('time of relaxation', { time: 'time', least: 'time' }, 'time')
+/** Time under load, s, a day at least. */
+export const dayOrLonger = (use: Use<'event'>): number => use.run(longer, { time: use(duration), least: use(day) })
 /** Modulus that is left of a strain held in the air for the time under load, a day at least. */
 export const modulusAfterADay = value('material.modulusAfterADay', ['material', 'event', 'air'], (use, { material }) =>
-  relaxedModulus(use, material, use(airTemperature), use.run(longer, { time: use(duration), least: use(day) })),
+  relaxedModulus(use, material, use(airTemperature), dayOrLonger(use)),
 )

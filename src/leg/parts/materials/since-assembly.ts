@@ -1,14 +1,13 @@
 import { equivalentTime } from '../../../materials/index.js'
 import { reference } from '../../leaves.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
-import { duration } from '../load/durations.js'
-import { airTemperature, day, hour, season, shelfTime } from '../load/fields.js'
+import { airTemperature, hour, season, shelfTime } from '../load/fields.js'
 import { creepReference } from './fields.js'
+import { dayOrLonger } from './in-air.js'
 import { creepCoefficient, creepShift, relaxedModulus } from './values.js'
 
 const warmest = line.largest('temperature that a leg is kept at', { data: 'temperature', air: 'temperature' }, 'temperature')
 const longest = line.largest('time that a press fit relaxes', { season: 'time', shelf: 'time' }, 'time')
-const longer = line.largest('time of relaxation', { time: 'time', least: 'time' }, 'time')
 const keptOf = line(
   'interference that relaxation and heat leave',
   { assembled: 'length', kept: 'modulus', warm: 'length', fresh: 'modulus' },
@@ -35,9 +34,8 @@ const fitKept = value('material.fitKept', ['material'], (use, { material }) =>
 )
 /** Modulus that is left of a strain held since assembly, and then for the time under load in the air, a day at least. */
 export const modulusSinceAssembly = value('material.modulusSinceAssembly', ['material', 'event', 'air'], (use, { material }) => {
-  const time = use.run(longer, { time: use(duration), least: use(day) })
   const before = use.at(creepCoefficient, { material }) === 0 ? 0 : use(fitKept)
-  return relaxedModulus(use, material, use(airTemperature), time, before)
+  return relaxedModulus(use, material, use(airTemperature), dayOrLonger(use), before)
 })
 /** Modulus of a strain that the air of an event brought within the hour. */
 export const modulusWithinAnHour = value('material.modulusWithinAnHour', ['material', 'air'], (use, { material }) =>

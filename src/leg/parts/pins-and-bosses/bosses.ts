@@ -138,7 +138,7 @@ export const bossChecks: readonly Check[] = [
     consequence: 'fails to work',
     kind: 'force',
     scope: 'joint',
-    when: ['walks', 'repeats', 'moves'],
+    when: ['moves'],
     demand: value('boss.gripDemand', ['joint', 'event', 'air', 'age'], (use) => use(grip).demand),
     capacity: value('boss.gripCapacity', ['joint', 'event', 'air', 'age'], (use) => use(grip).capacity),
     remark: value('boss.looseRemark', ['joint', 'event', 'air'], (use) =>

@@ -1,11 +1,10 @@
-import { interferenceChange, isoTolerance, pressFit } from '../../../fasteners/index.js'
-import { temperatureRise } from '../../lines.js'
+import { isoTolerance, pressFit } from '../../../fasteners/index.js'
 import { line, type Use, value } from '../../run/index.js'
-import { airTemperature, assemblyTemperature } from '../load/fields.js'
 import { steel } from '../materials/fields.js'
 import { modulusAfterADay } from '../materials/in-air.js'
+import { interferenceAfter, riseSinceAssembly } from '../materials/interference.js'
 import { interferenceLeft, modulusWithinAnHour } from '../materials/since-assembly.js'
-import { modulus, poissonRatio, swelling, thermalExpansion } from '../materials/values.js'
+import { modulus, poissonRatio, swelling } from '../materials/values.js'
 import { boss, holeDeviations, pin } from './fields.js'
 
 const meanSize = line(
@@ -42,21 +41,11 @@ const largestPin = value('pin.largestDiameter', ['joint'], (use) =>
 )
 
 /** Interference after a change of temperature, and with the water that the boss holds. */
-function changed(use: Use<'joint' | 'air'>, diametralInterference: number, temperatureChange: number, growth: number): number {
-  const material = use(boss.material)
-  return use.run(interferenceChange, {
-    diametralInterference,
-    diameter: use(pin.diameter),
-    bossExpansion: use.at(thermalExpansion, { material }),
-    pinExpansion: use.at(thermalExpansion, { material: use(steel) }),
-    temperatureChange,
-    swelling: growth,
-  }).diametralInterference
-}
-const rise = (use: Use<'air'>) => use.run(temperatureRise, { air: use(airTemperature), assembly: use(assemblyTemperature) })
+const changed = (use: Use<'joint' | 'air'>, interference: number, temperatureChange: number, growth: number): number =>
+  interferenceAfter(use, { material: use(boss.material), diameter: use(pin.diameter), interference }, temperatureChange, growth)
 /** Interference at the temperature of the air. */
 const interferenceAt = (use: Use<'joint' | 'air'>, diametralInterference: number, growth: number): number =>
-  changed(use, diametralInterference, rise(use), growth)
+  changed(use, diametralInterference, riseSinceAssembly(use), growth)
 /** Interference of mean sizes, with the water that the boss holds. */
 export const meanInterference = value('boss.meanInterference', ['joint', 'air'], (use) =>
   interferenceAt(use, use.run(over, { pin: use(meanPin), hole: use(boss.hole) }), use.at(swelling, { material: use(boss.material) })),
@@ -88,7 +77,12 @@ export const splitStress = value(
 export const relaxedInterference = value('boss.relaxedInterference', ['joint', 'event', 'air'], (use) => {
   const material = use(boss.material)
   const fitted = use.run(over, { pin: use(meanPin), hole: use(boss.hole) })
-  return interferenceLeft(use, material, changed(use, fitted, 0, use.at(swelling, { material })), changed(use, 0, rise(use), 0))
+  return interferenceLeft(
+    use,
+    material,
+    changed(use, fitted, 0, use.at(swelling, { material })),
+    changed(use, 0, riseSinceAssembly(use), 0),
+  )
 })
 /** Its pressure. */
 export const holdingPressure = value(

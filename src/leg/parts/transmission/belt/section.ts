@@ -98,18 +98,8 @@ export const belt = {
   },
 } as const satisfies Fields
 
-/** A belt drive: a small pulley on the motor, a large one on the joint. */
-export const beltDrive = {
-  /** Name of the belt, from the section belts. */
-  belt: { refersTo: 'belts' },
-  /** Teeth of the pulley on the motor. */
-  smallTeeth: { integer: true, min: 6, max: 400 },
-  /** Teeth of the pulley on the joint. */
-  largeTeeth: { integer: true, min: 6, max: 400 },
-  /** Distance between the axes, in the middle of its adjustment. */
-  centreDistance: { kind: 'length', above: 0, max: '2 m', usual: ['12 mm', '600 mm'] },
-  /** How far the distance of the axes can be set either way, to lay the belt on and to tension it. */
-  adjustment: { kind: 'length', above: 0, max: '100 mm', usual: ['0.3 mm', '25 mm'] },
+/** What a belt is set to, on a joint or along the upper link. */
+export const beltTension = {
   /** Tension of both spans at rest. */
   pretension: { kind: 'force', min: '0.5 N', max: '50 kN', usual: ['3 N', '5 kN'] },
   /** How far the pretension may be off after setting, as a share. Default: 0.2. */
@@ -122,6 +112,21 @@ export const beltDrive = {
     because: 'plucked by hand, within a fifth',
     level: 'commonPractice',
   },
+} as const satisfies Fields
+
+/** A belt drive: a small pulley on the motor, a large one on the joint. */
+export const beltDrive = {
+  /** Name of the belt, from the section belts. */
+  belt: { refersTo: 'belts' },
+  /** Teeth of the pulley on the motor. */
+  smallTeeth: { integer: true, min: 6, max: 400 },
+  /** Teeth of the pulley on the joint. */
+  largeTeeth: { integer: true, min: 6, max: 400 },
+  /** Distance between the axes, in the middle of its adjustment. */
+  centreDistance: { kind: 'length', above: 0, max: '2 m', usual: ['12 mm', '600 mm'] },
+  /** How far the distance of the axes can be set either way, to lay the belt on and to tension it. */
+  adjustment: { kind: 'length', above: 0, max: '100 mm', usual: ['0.3 mm', '25 mm'] },
+  ...beltTension,
   /** Material of the large pulley. */
   material: { refersTo: 'materials' },
   /** Efficiency from motor shaft to joint. Default: 0.96. */

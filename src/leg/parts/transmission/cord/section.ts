@@ -61,6 +61,17 @@ export const drum = {
   exactlyOne: ONE_RADIUS,
 } as const satisfies Field
 
+/** Efficiency of one stage of cord. */
+export const cordStageEfficiency = {
+  kind: 'ratio',
+  above: 0,
+  max: 1,
+  usual: [0.5, 1],
+  default: 0.95,
+  because: 'one stage of cord drive',
+  level: 'commonPractice',
+} as const satisfies Field
+
 /** A cord between two pulleys, and what holds it. */
 export const cordLoop = {
   /** Name of the cord, from the section cords. */
@@ -138,13 +149,5 @@ export const cordDrive = {
   centreDistance: { kind: 'length', above: 0, max: '2 m', usual: ['12 mm', '600 mm'] },
   ...cordLoop,
   /** Efficiency from motor shaft to joint. Default: 0.95. */
-  efficiency: {
-    kind: 'ratio',
-    above: 0,
-    max: 1,
-    usual: [0.5, 1],
-    default: 0.95,
-    because: 'one stage of cord drive',
-    level: 'commonPractice',
-  },
+  efficiency: cordStageEfficiency,
 } as const satisfies Fields

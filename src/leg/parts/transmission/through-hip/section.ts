@@ -1,5 +1,6 @@
 import type { Fields } from '../../../schema/index.js'
-import { cordLoop, drum, woundPulley } from '../cord/section.js'
+import { beltTension } from '../belt/section.js'
+import { cordLoop, cordStageEfficiency, drum, woundPulley } from '../cord/section.js'
 import { rodPivots } from '../rod-ends/section.js'
 
 /** Transmissions from a drum on the hip axis to the knee, for a motor that does not sit on the upper link. */
@@ -39,18 +40,7 @@ export const throughHip = {
     kneeTeeth: { integer: true, min: 6, max: 400 },
     /** How far hip and knee can be set apart or together, to lay the belt on and to tension it. */
     adjustment: { kind: 'length', above: 0, max: '100 mm', usual: ['0.3 mm', '25 mm'] },
-    /** Tension of both spans at rest. */
-    pretension: { kind: 'force', min: '0.5 N', max: '50 kN', usual: ['3 N', '5 kN'] },
-    /** How far the pretension may be off after setting, as a share. Default: 0.2. */
-    pretensionScatter: {
-      kind: 'ratio',
-      min: 0,
-      below: 1,
-      usual: [0.01, 0.6],
-      default: 0.2,
-      because: 'plucked by hand, within a fifth',
-      level: 'commonPractice',
-    },
+    ...beltTension,
     /** Material of both pulleys. */
     material: { refersTo: 'materials' },
     /** Efficiency from the pulley on the hip axis to the knee. Default: 0.96. */
@@ -80,14 +70,6 @@ export const throughHip = {
     kneeDrum: drum,
     ...cordLoop,
     /** Efficiency from the drum on the hip axis to the knee. Default: 0.95. */
-    efficiency: {
-      kind: 'ratio',
-      above: 0,
-      max: 1,
-      usual: [0.5, 1],
-      default: 0.95,
-      because: 'one stage of cord drive',
-      level: 'commonPractice',
-    },
+    efficiency: cordStageEfficiency,
   },
 } as const satisfies { readonly [kind: string]: Fields }
