@@ -58,12 +58,12 @@ const AROUND: readonly Folder[] = (
     [
       'drawings',
       'drawings-of-parts,drawings-by-hand,drawings-by-hand-drives',
-      'drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
+      'drawings-leaders,drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
     ],
     ['learning', 'learning-drives,learning-example,learning-parallel,coupons', 'learning,learning-slips'],
     [
       'report',
-      'report-pieces,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
+      'report-pieces,report-sections,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
       'changes,printed-words,charts,evidence,printed-sheet',
     ],
     ['proposal', 'propose-leg,stock'],

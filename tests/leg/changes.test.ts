@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { assess, type CheckResult, describeLeg, markdownReport, withFields } from '../../src/leg/index.js'
+import { quickFor } from '../../src/leg/assess/quick.js'
+import { assess, type CheckResult, describeLeg, legNumbers, markdownReport, withFields } from '../../src/leg/index.js'
 import { fieldAt, takesQuantity } from '../../src/leg/plans/with-fields.js'
 import { documentAmount, roundedBeyond, roundedIn } from '../../src/leg/report/amounts.js'
 import { changesOf } from '../../src/leg/report/changes.js'
@@ -54,6 +55,21 @@ test.each([
     compared++
   }
   expect(compared).toBeGreaterThanOrEqual(least)
+})
+
+test('where no single change suffices, the one that is named gives the reserve that is named', () => {
+  const { leg, cases } = mudflat
+  const quick = quickFor(cases.map(({ id }) => id))
+  const rows = fieldRows(leg)
+  const named = changesOf(mudflat).flatMap(({ check, nearest }) => (nearest === undefined ? [] : [{ check, nearest }]))
+  expect(named.length).toBeGreaterThan(3)
+  for (const { check, nearest } of named) {
+    const { path } = rows.find(({ name, value }) => name === nearest.name && value === nearest.from)!
+    const reserve = quick.reserveOf(legNumbers(withFields(leg, { [path]: nearest.to })), keyOf(check as never))
+    expect(reserve! / nearest.reserve, `${check.id} ${path}`).toBeCloseTo(1, 2)
+    expect(nearest.reserve).toBeGreaterThan(check.reserve)
+    expect(nearest.reserve).toBeLessThan(check.requiredReserve)
+  }
 })
 
 test('no change needs a cord or a belt that no catalogue has: one of the same size and another strength or pitch', () => {

@@ -66,6 +66,14 @@ describe.each(legs)('the printed sheet of the %s design', (_, { verdict, numberi
     group.steps.map((step) => [step, group.formula, printed.groups[i] as PrintedGroup] as const),
   )
 
+  test('every run of a formula stands at its step, with the parts that it is of', () => {
+    const places = numbering.groups.flatMap(({ steps: own }) => own.flatMap((step) => step.places))
+    expect(places).toHaveLength(numbering.sheet.steps.length)
+    expect(places.map((place) => JSON.stringify(place)).sort()).toEqual(
+      numbering.sheet.steps.map(({ names }) => JSON.stringify(names)).sort(),
+    )
+  })
+
   test('has every distinct step once, in order', () => {
     expect([...rows.keys()]).toEqual(steps.map(([{ number }]) => number))
     const made = steps.map(([{ step }]) => `${step.formula} ${JSON.stringify(step.x)} ${JSON.stringify(step.from)}`)

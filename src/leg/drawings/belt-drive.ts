@@ -1,4 +1,4 @@
-import { type Circle, type Drawing, Figure, type Point, plain, tangent, View } from '../../drawing/index.js'
+import { type Circle, type Drawing, Figure, type Point, plain, polar, tangent, View } from '../../drawing/index.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { canDiameter } from '../parts/motors/fields.js'
 import { type BeltSetting, beltSetting } from '../plans/belt-setting.js'
@@ -85,7 +85,7 @@ function front(
     .dimension([0, 0], at(set), 'left')
     .label([can * 0.35, set + can * 0.35], `motor Ø${plain(can)}`)
     .label([small.radius * 0.7, set + small.radius * 0.7], [`${smallTeeth} teeth`, `pitch Ø${plain(2 * small.radius, 4)}`])
-    .label([large.radius * 0.7, large.radius * 0.3], [`${largeTeeth} teeth`, `pitch Ø${plain(2 * large.radius, 4)}`])
+    .label(polar([0, 0], large.radius, Math.PI / 8), [`${largeTeeth} teeth`, `pitch Ø${plain(2 * large.radius, 4)}`])
     .label([-(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], [`span ${plain(1000 * s.span, 4)}`, `${plain(s.pitchAt(s.pretension), 4)} Hz`], {
       ink: 'move',
     })

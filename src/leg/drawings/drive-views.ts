@@ -131,6 +131,6 @@ export function pinionView(s: DriveSizes): View {
     .dimension([-half, -r], [half, -r], 'below')
     .dimension([exit - s.walk / 2, r * 1.3], [exit + s.walk / 2, r * 1.3], 'above')
     .label([0, 0], s.clamped ? 'clamp in the middle' : 'held by friction, no clamp', { end: s.clamped ? 'dot' : 'none' })
-    .label([exit, r * 0.5], `${plain(each, 3)} turns to each side`, { ink: 'move' })
+    .label([exit + s.walk / 2, r * 0.5], `${plain(each, 3)} turns to each side`, { ink: 'move' })
     .label([exit + s.walk / 2, -r], 'exit at the ends')
 }

@@ -110,7 +110,8 @@ function labels(view: View, s: SeatSizes, half: number): void {
     .label([half + 0.6, -s.bore / 2], `${s.axle} Ø${plain(s.bore)}`)
   if (s.spacing !== undefined) {
     view.dimension([-s.spacing / 2, -s.housing / 2], [s.spacing / 2, -s.housing / 2], 'below')
-    if (s.spacing > s.width) view.label([0, -s.outer / 2 + 0.07 * (s.outer - s.bore)], `spacers, ${plain(s.spacing - s.width)} long`)
+    if (s.spacing > s.width)
+      view.label([0, -s.outer / 2 + 0.07 * (s.outer - s.bore)], `spacers, ${plain(s.spacing - s.width)} long`, { end: 'dot' })
   }
   if (s.beside !== undefined)
     view.label([Math.max(half + CLEARANCE, s.beside.offset), Math.min(s.housing / 2, 1.6 * s.bore) * 0.8], s.beside.words, { end: 'dot' })

@@ -67,7 +67,7 @@ export function shaftSection(s: ShaftSizes, wheel: Wheel): View {
     .dimension([0, -R], [s.spacing, -R], 'below')
     .dimension([s.spacing, -R], [plane, -broken], 'below')
     .label(
-      [s.spacing + s.width / 4, R * 0.9],
+      [s.spacing + s.width / 4, R],
       `bearing ${plain(s.bore)} × ${plain(s.outer)} × ${plain(s.width)}, seat Ø${plain(s.outer - s.interference, 6)}`,
     )
     .label([plane + hubHalf * 0.6, broken * 0.9], wheel.name, { end: 'dot' })
