@@ -4,7 +4,7 @@ import { fourBarDriveRatio } from './four-bar-rates.js'
 import { KNEE_ANGLE } from './link-inputs.js'
 
 /** A four-bar between hip and knee, as inputs. Angles are taken from the direction hip to knee, right-handed about +y. */
-const KNEE_LINKAGE = {
+export const KNEE_LINKAGE = {
   /** Distance from hip axis to knee axis. */
   ground: { kind: 'length', above: 0 },
   /** Length of the crank on the hip axis. */
@@ -99,14 +99,9 @@ export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadP
   source: [{ level: 'computed', where: 'cosine rule with crank and coupler, and with rocker and coupler, in line' }],
   si: ({ kneeLowest, kneeHighest, ...linkage }) => {
     const side = linkage.crankSide === 'positive' ? 1 : -1
-    const middle = (kneeLowest + kneeHighest) / 2
     let best = { distance: Number.POSITIVE_INFINITY, kneeAngle: Number.POSITIVE_INFINITY, state: 'drivesThroughout' as DeadPoint['state'] }
     for (const { rockerAngle, state } of deadPoints(linkage, side)) {
-      const straight = rockerAngle - linkage.rockerAngleAtStraightKnee
-      // Of the whole turns of that knee angle, the first one in the range, or the nearest to it.
-      const first = straight + 2 * Math.PI * Math.ceil((kneeLowest - straight) / (2 * Math.PI))
-      const near = straight + 2 * Math.PI * Math.round((middle - straight) / (2 * Math.PI))
-      const kneeAngle = first <= kneeHighest ? first : near
+      const kneeAngle = nearestTurn(rockerAngle - linkage.rockerAngleAtStraightKnee, kneeLowest, kneeHighest)
       const distance = Math.max(0, kneeLowest - kneeAngle, kneeAngle - kneeHighest)
       if (distance < best.distance || (distance === 0 && kneeAngle < best.kneeAngle - SAME_DEAD_POINT))
         best = { distance, kneeAngle, state }
@@ -133,15 +128,22 @@ interface DeadPoint {
   readonly state: 'drivesThroughout' | 'crankDeadPoint' | 'rockerDeadPoint'
 }
 
-interface Linkage {
+export interface Linkage {
   readonly ground: number
   readonly crank: number
   readonly coupler: number
   readonly rocker: number
+  readonly rockerAngleAtStraightKnee: number
+}
+
+/** Of the whole turns of an angle, the first one within limits, or the nearest to them. */
+export function nearestTurn(angle: number, lowest: number, highest: number): number {
+  const first = angle + 2 * Math.PI * Math.ceil((lowest - angle) / (2 * Math.PI))
+  return first <= highest ? first : angle + 2 * Math.PI * Math.round(((lowest + highest) / 2 - angle) / (2 * Math.PI))
 }
 
 /** Dead points of a linkage with its crank on one side, by the direction of the rocker. */
-function deadPoints({ ground, crank, coupler, rocker }: Linkage, side: -1 | 1): DeadPoint[] {
+export function deadPoints({ ground, crank, coupler, rocker }: Linkage, side: -1 | 1): DeadPoint[] {
   const found: DeadPoint[] = []
   // Crank and coupler in line: hip axis and rocker pin are apart by their sum or their difference. The crank's side plays no part there.
   for (const apart of [coupler + crank, coupler - crank]) {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import {
   driveCoupling,
   drumTorques,
+  fourBarClearance,
   fourBarDeadPoint,
   fourBarKneePose,
   kneeDriveAccelerationTorque,
@@ -145,6 +146,55 @@ describe('dead points', () => {
     )
     expect(fourBarDeadPoint.si({ ...rocker, kneeLowest: 0, kneeHighest: 0.2 }).state).toBe('apart')
     expect(fourBarKneePose.si({ ...rocker, kneeAngle: 0.1 })).toMatchObject({ state: 'apart', ratio: Number.POSITIVE_INFINITY })
+  })
+})
+
+describe('clearance from dead points', () => {
+  const equal = {
+    ground: 0.165,
+    crank: 0.034,
+    coupler: 0.165,
+    rocker: 0.034,
+    rockerAngleAtStraightKnee: -2.88,
+    crankSide: 'negative',
+    kneeLowest: 1.5,
+    kneeHighest: 2.2,
+    lengthError: 0,
+  } as const
+
+  test('of equal pairs it is the distance to the line', () => {
+    expect(fourBarClearance.si(equal).clearance).toBeCloseTo(2.88 - 2.2, 9)
+  })
+
+  test('it changes by little where a dead point comes or goes with a tenth of a millimetre', () => {
+    fc.assert(
+      fc.property(within(0.16, 0.17), within(0.03, 0.036), within(0, 4e-4), (coupler, crank, lengthError) => {
+        const one = fourBarClearance.si({ ...equal, coupler, crank, lengthError }).clearance
+        const other = fourBarClearance.si({ ...equal, coupler: coupler + 1e-6, crank, lengthError }).clearance
+        // A dead point that appears moves away from the line as the root of the length.
+        expect(Math.abs(other - one)).toBeLessThan(0.03)
+      }),
+    )
+  })
+
+  test('it is never more than the distance to a dead point, and larger errors or wider limits never add to it', () => {
+    fc.assert(
+      fc.property(
+        within(0.16, 0.17),
+        within(0.03, 0.036),
+        within(0, 3e-4),
+        within(0, 3e-4),
+        within(0, 0.2),
+        (coupler, crank, e, more, wide) => {
+          const given = { ...equal, coupler, crank, lengthError: e }
+          const { clearance } = fourBarClearance.si(given)
+          const { margin } = fourBarDeadPoint.si(given)
+          expect(clearance).toBeLessThanOrEqual(margin + 1e-9)
+          expect(fourBarClearance.si({ ...given, lengthError: e + more }).clearance).toBeLessThanOrEqual(clearance + 1e-6)
+          expect(fourBarClearance.si({ ...given, kneeHighest: given.kneeHighest + wide }).clearance).toBeLessThanOrEqual(clearance + 1e-6)
+        },
+      ),
+    )
   })
 })
 

@@ -139,8 +139,20 @@ describe('a knee that is driven from the body', () => {
   test('near a dead point the check fails', () => {
     const near = withFields(revised, { 'joints.knee.through.rockerAngle': '-130 deg' })
     const check = assess(near, { cases: ['stand'] }).checks.find(({ id }) => id === 'rod.deadPoint')!
-    expect(check.capacity.in('deg')).toBeCloseTo(5, 9)
-    expect(check.reserve).toBeCloseTo(0.5, 9)
+    // Five degrees from the line as drawn, and 0.2 mm on each length reach it.
+    expect(check.capacity.in('deg')).toBe(0)
+    expect(check.reserve).toBe(0)
+  })
+
+  test('the clearance from dead points does not jump with a tenth of a millimetre', () => {
+    const reserveOf = (rod: string) =>
+      assess(withFields(revised, { 'joints.knee.through.rod': rod, 'joints.knee.range': ['85 deg', '125 deg'] }), {
+        cases: ['stand'],
+      }).checks.find(({ id }) => id === 'rod.deadPoint')!.reserve
+    // The dead point at 40 degrees is gone with 165.1 mm, the next one is far away, and the lengths are off by more than that.
+    expect(reserveOf('165 mm')).toBeCloseTo(2.637, 2)
+    expect(reserveOf('165.1 mm')).toBeCloseTo(2.725, 2)
+    expect(reserveOf('166 mm')).toBeCloseTo(4.003, 2)
   })
 })
 

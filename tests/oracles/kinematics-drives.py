@@ -4,6 +4,7 @@ coordinates, differentiated numerically to 40 digits (mpmath); forces of rod and
 Frame: x forward, z up; a link at an angle a has the direction (-sin a, -cos a); hip and knee turn right-handed about +y.
 Writes kinematics-drives.json. Run: python3 tests/oracles/kinematics-drives.py
 """
+import itertools
 import json
 from pathlib import Path
 
@@ -162,6 +163,42 @@ out["deadPoints"] = {
     "minus": dead_points(bar, -1, -np.pi, np.pi),
     "longRocker": dead_points({"g": 0.15, "a": 0.03, "b": 0.12, "c": 0.05, "t40": -1.2}, -1, -np.pi, np.pi),
     "shortRod": dead_points({"g": 0.05, "a": 0.03, "b": 0.045, "c": 0.06, "t40": -2.0}, 1, -np.pi, np.pi),
+}
+
+# 2b. Clearance: turn beyond the limits and least angle of the rod, by brute force over knee angles and errors of the lengths.
+def rod_angle(bar, q3, side):
+    a, b, c, g = (float(bar[k]) for k in "abcg")
+    rock = c * np.exp(1j * (float(bar["t40"]) + q3))
+    pin = g + rock
+    d = abs(pin)
+    x = (d * d + a * a - b * b) / (2 * d)
+    if abs(x) > a:
+        return 0.0
+    crank = pin / d * complex(x, side * np.sqrt(a * a - x * x))
+    rod = pin - crank
+    between = lambda p, q: np.arcsin(min(1.0, abs((np.conj(p) * q).imag) / (abs(p) * abs(q))))
+    return min(between(rod, rock), between(rod, crank))
+
+
+def clearance(bar, side, low, high, error, n=4001):
+    best = (np.inf, 0, 0, 0)
+    for signs in itertools.product((-1, 1) if error else (0,), repeat=4):
+        off = {**bar, **{k: float(bar[k]) + s * error for k, s in zip("gabc", signs)}}
+        centre, width = (low + high) / 2, (high - low) / 2 + np.pi / 2
+        for _ in range(6):
+            grid = np.clip(np.linspace(centre - width, centre + width, n), low - np.pi / 2, high + np.pi / 2)
+            sums = [max(0, low - q, q - high) + rod_angle(off, q, side) for q in grid]
+            centre, width = grid[int(np.argmin(sums))], 4 * width / n
+        turn, angle = max(0, low - centre, centre - high), rod_angle(off, centre, side)
+        best = min(best, (turn + angle, turn, angle, centre))
+    return {"clearance": f"{best[0]:.5f}", "turn": f"{best[1]:.5f}", "rodAngle": f"{best[2]:.5f}", "kneeAngle": f"{best[3]:.5f}"}
+
+
+equal = {"g": 0.165, "a": 0.034, "b": 0.1651, "c": 0.034, "t40": -2.9}
+out["clearances"] = {
+    "pastTheLine": clearance(equal, -1, 1.5, 2.2, 0),
+    "withErrors": clearance(equal, -1, 1.5, 2.2, 2e-4),
+    "unequal": clearance(bar, 1, -1.2, 0.4, 5e-4),
 }
 
 # 3. Inertia of drum and rotor: point masses on rings.

@@ -2,6 +2,7 @@ import type { Source } from '../../src/formula/index.js'
 import {
   carriedMotorLoad,
   drumTorques,
+  fourBarClearance,
   fourBarDeadPoint,
   fourBarDriveRatio,
   fourBarKneePose,
@@ -26,7 +27,7 @@ const scan = computed('scan of the knee angle with circles intersected, refined 
 const si = <U extends string>(value: string | number, unit: U) => [Number(value), unit] as const
 
 const linkage = { ground: '150 mm', crank: '30 mm', coupler: '148 mm', rocker: '26 mm' } as const
-const { fourBar, deadPoints, driveInertia, carriedMotor, parallelogram, rod, sideways, stance, gyroscopic } = oracle
+const { fourBar, deadPoints, clearances, driveInertia, carriedMotor, parallelogram, rod, sideways, stance, gyroscopic } = oracle
 
 const DRIVES = [
   ['thighOpen', 'thigh', 6, 1, '0 kg m^2'],
@@ -58,6 +59,23 @@ const bar = { ...linkage, rockerAngleAtStraightKnee: '1.9 rad' } as const
 const dead = (at: { kneeAngle: string; kind: string }) => ({
   kneeAngle: printed(at.kneeAngle, 'rad'),
   state: at.kind as 'rockerDeadPoint',
+})
+
+const equal = {
+  ground: '165 mm',
+  crank: '34 mm',
+  coupler: '165.1 mm',
+  rocker: '34 mm',
+  rockerAngleAtStraightKnee: '-2.9 rad',
+  crankSide: 'negative',
+  kneeLowest: '1.5 rad',
+  kneeHighest: '2.2 rad',
+} as const
+const clear = ({ clearance, turn, rodAngle, kneeAngle }: (typeof clearances)['unequal']) => ({
+  clearance: printed(clearance, 'rad'),
+  turn: printed(turn, 'rad'),
+  rodAngle: printed(rodAngle, 'rad'),
+  kneeAngle: printed(kneeAngle, 'rad'),
 })
 
 export const checks: Check[] = [
@@ -229,6 +247,27 @@ export const checks: Check[] = [
         kneeHighest: '-1 rad',
       },
       gives: dead(deadPoints.shortRod[1]!),
+      source: scan,
+    },
+  ),
+  ...published(
+    fourBarClearance,
+    {
+      what: 'nearly equal pairs that pass the line',
+      given: { ...equal, lengthError: '0 mm' },
+      gives: clear(clearances.pastTheLine),
+      source: scan,
+    },
+    {
+      what: 'the same with errors of the lengths, which bring a dead point',
+      given: { ...equal, lengthError: '0.2 mm' },
+      gives: clear(clearances.withErrors),
+      source: scan,
+    },
+    {
+      what: 'unequal arms with errors of the lengths',
+      given: { ...bar, crankSide: 'positive', kneeLowest: '-1.2 rad', kneeHighest: '0.4 rad', lengthError: '0.5 mm' },
+      gives: clear(clearances.unequal),
       source: scan,
     },
   ),

@@ -1,5 +1,5 @@
 import { clevisPinBending, pinBearing, pinShear } from '../../../../fasteners/index.js'
-import { fourBarDeadPoint } from '../../../../kinematics/index.js'
+import { fourBarClearance } from '../../../../kinematics/index.js'
 import { columnBuckling, roundSection } from '../../../../structures/index.js'
 import type { Check } from '../../../cases/check.js'
 import { shareOfStress } from '../../../lines.js'
@@ -27,18 +27,17 @@ export const force = value('rod.force', ['leg', 'event'], (use) => {
 /** Largest push in the rod in an event. */
 export const push = value('rod.push', ['leg', 'event'], (use) => use(stride).rodPush)
 
-const deadPoint = value('rod.deadPointMargin', ['leg'], (use, at) => {
+const clearance = value('rod.clearance', ['leg'], (use, at) => {
   const linkage = use(rod.linkage)
   if (linkage === undefined) throw new RangeError('no rod drives the knee')
   const joint = kneeOf(use, at.leg)
-  const { margin, state } = use.run(fourBarDeadPoint, {
+  return use.run(fourBarClearance, {
     ...linkage,
     ground: use.at(links.length, { link: upperOf(use, at.leg) }),
     kneeLowest: use.at(from, { joint }),
     kneeHighest: use.at(to, { joint }),
-  })
-  if (state === 'apart') throw new RangeError('crank, rod and rocker do not reach each other at the lowest knee angle')
-  return margin
+    lengthError: use(rod.lengthError),
+  }).clearance
 })
 
 /** Area and second moment of the rod's section. */
@@ -110,10 +109,11 @@ export const rodChecks: readonly Check[] = [
     kind: 'angle',
     when: ['asBuilt'],
     demand: rod.leastMargin,
-    capacity: deadPoint,
+    capacity: clearance,
     demandIs: 'ten degrees (choice)',
-    capacityIs: 'the turn of the knee beyond its limits at which crank and rod, or rocker and rod, are in line',
-    remedy: 'another angle of the rocker, or narrower limits of the knee',
+    capacityIs:
+      'the turn of the knee beyond its limits and the angle there between rod and crank or rocker, the least sum of both, with all lengths off by their error',
+    remedy: 'another angle of the rocker, narrower limits of the knee, or longer crank and rocker',
     requiredReserve: 1,
   },
   {

@@ -67,3 +67,17 @@ export const leastMargin = constant('rod.leastMargin', {
   typical: (10 * Math.PI) / 180,
   source: { level: 'assumption', where: 'ten degrees for play, windup and links that give' },
 })
+/** Largest error of the distance of two pins, of either sign. */
+export const lengthError = constant('rod.lengthError', {
+  title: 'error of the distance of two pins on crank, rod, rocker and upper link',
+  kind: 'length',
+  typical: 0.2e-3,
+  low: 0.1e-3,
+  high: 0.4e-3,
+  source: {
+    level: 'commonPractice',
+    where:
+      'printed or cut parts of 30 mm to 200 mm: 0.1 mm where holes are drilled in one jig, 0.4 mm where a print shrinks, warms or swells',
+  },
+  measuredBy: 'measure the distances of the pins on all four with a calliper',
+})
