@@ -12,7 +12,7 @@ export interface HeatRequest {
   readonly air: number
   readonly wind: number
   readonly heating: 'held' | 'moving'
-  /** How long it is held from cold; absent until temperatures are steady. */
+  /** How long it is held in a stall, warm from a walk in the same air; absent until temperatures are steady. */
   readonly heldFor?: number
 }
 

@@ -14,7 +14,7 @@ const BODY = {
 } as const
 
 /**
- * Temperatures of a motor that holds a torque still from cold for a time: motor and mounting face warm as one body, the plate takes up its part, the winding rides on it.
+ * Temperatures of a motor that holds a torque still for a time, from cold or from where a walk has left it: motor and mounting face warm as one body, the plate takes up its part, the winding rides on it.
  *
  * The lag of the winding, some seconds, is left out, so that short stalls read too warm. `runaway` where the winding runs away or the mounting face rises by more than 450 K: then temperatures
  * and loss are infinite.
@@ -24,6 +24,8 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
   inputs: {
     ...HEATED_MOTOR,
     ...BODY,
+    /** Mounting face and store in the plate at the start. Left out: the temperature of the air. */
+    initial: { kind: 'temperature', optional: true },
     /** How long it warms. */
     time: { kind: 'time', above: 0 },
   },
@@ -49,7 +51,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     /** Whether it ended below the end of the laws. */
     state: { oneOf: ['finished', 'runaway'] },
   },
-  assumes: ['laws made for this air and these surroundings', 'starts at the temperature of the air; magnets as warm as the can'],
+  assumes: ['laws made for this air and these surroundings', 'mounting face and store are equally warm at the start; magnets as warm as the can'],
   source: [
     {
       level: 'computed',
@@ -58,7 +60,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
   ],
   si: (m) => {
     const state = motorState()
-    const end = warm((mount) => motorStateAt(m, mount, state).surplus, m, m.air, m.time, m.air + RISES.high)
+    const end = warm((mount) => motorStateAt(m, mount, state).surplus, m, m.initial ?? m.air, m.time, m.air + RISES.high)
     motorStateAt(m, end.mount, state)
     const finished = end.finished && Number.isFinite(state.loss)
     const or = (x: number) => (finished ? x : Number.POSITIVE_INFINITY)

@@ -75,13 +75,15 @@ describe('checks against a calculation by hand (oracles/leg-hand-checks.py), eac
   })
 })
 
-describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walking and standing until they settle, a quarter of an hour of stall', () => {
+describe('motors against heat balances by hand (oracles/leg-hand-heat.py): walking and standing until they settle, then a quarter of an hour of stall', () => {
   const motors = (['walk', 'hotAfternoon', 'stand', 'stall'] as const).flatMap((id) =>
     (['hip', 'knee'] as const).map((joint) => [id, joint] as const),
   )
   test.each(motors)('%s %s: torques, speeds and drag', (id, joint) => {
     const { heat: own } = stateOf(id).joints[joint]
-    const by = heat.motors[id][joint]
+    const by = (heat.motors[id] as Partial<typeof heat.motors.walk>)[joint]
+    // Walking backward on a hot day the knee has no steady temperature, so that nothing is left for a stall to start from.
+    if (by === undefined) return expect(own.unsettled).toMatch(/the walk before the stall has no steady temperature/)
     expect(own.unsettled).toBeUndefined()
     const pairs = [
       [own.heatingTorque, by.heating, 1e-9],

@@ -93,8 +93,8 @@ def copper(torque, mount, can):
     cold = 0.75 * current(torque, can) ** 2 * R20
     return cold * (234.5 + mount - zero) / 254.5 / (1 - cold * to_mount / 254.5)
 
-def stalled_on(n, torque, air, time=900, steps=360):
-    """Motor of 0.26 kg and 450 J/(kg K) as one body on the plate in cells (1070 kg/m3, 1300 J/(kg K)), from cold: two-stage implicit steps, films of the moment."""
+def stalled_on(n, torque, air, start, time=900, steps=360):
+    """Motor of 0.26 kg and 450 J/(kg K) as one body on the plate in cells (1070 kg/m3, 1300 J/(kg K)), from a steady mount: two-stage implicit steps, films of the moment."""
     part = lambda lo, hi, n: lo + (hi - lo) * (1 - np.cos(np.pi * np.arange(n + 1) / n)) / 2
     edges = np.concatenate([part(0, a1, n)[:-1], part(a1, a2, 2 * n)[:-1], part(a2, b, 4 * n)])
     levels = part(0, thick, 3 * n)
@@ -124,6 +124,12 @@ def stalled_on(n, torque, air, time=900, steps=360):
         grid = u.reshape(at.shape)
         top, bottom = grid[:, 0] / (1 + h * dz[0] / 2 / k_across), grid[:, -1] / (1 + h * dz[-1] / 2 / k_across)
         return ((top * area)[open_].sum() + (bottom * area).sum()) / (area[open_].sum() + area.sum())
+    # What a walk has left: a plate that carries off the heat of its mount steadily.
+    for _ in range(40):
+        green = splu((base + diags(faces(h).ravel())).tocsc()).solve(weight)
+        u = (start - air) / (drop + weight @ green) * green
+        h = film(air + max(mean_face(u, h), 1e-6), air, 96e-3, 'plate', 0.9)
+    mount = start
     for _ in range(steps):
         for _ in range(3): h = film(air + max(mean_face(u, h), 1e-6), air, 96e-3, 'plate', 0.9)
         lu = splu((base + diags(faces(h).ravel() + capacity / (g * step))).tocsc())
@@ -143,9 +149,9 @@ def stalled_on(n, torque, air, time=900, steps=360):
         u = u + step * ((1 - g) * rates[0][0] + g * rates[1][0])
         mount = mount + step * ((1 - g) * rates[0][1] + g * rates[1][1])
     return mount
-def stalled(torque, air):
+def stalled(torque, air, start):
     """Grids halved, as in `fine`: cells of one grid alone are 0.9 K of 357 K off."""
-    coarse, half = stalled_on(6, torque, air), stalled_on(12, torque, air)
+    coarse, half = stalled_on(6, torque, air, start), stalled_on(12, torque, air, start)
     return half + (half - coarse) / 3
 
 def motor(case, joint, air):
@@ -163,7 +169,10 @@ def motor(case, joint, air):
         can = can_of(mount, air)
         return copper(heating, mount, can) + iron - (mount - can) / to_can - plate_of(mount, air)
     if case == 'stall':
-        mount = stalled(heating, air)
+        walks = [motor(walk, joint, air) for walk in ('walk', 'walkBack')]     # the warmer leaves it so
+        if None in walks:
+            return None                                                # nothing that a stall could start from
+        mount = stalled(heating, air, max(walk['mount'] for walk in walks))
     elif min(spare(air + rise) for rise in np.linspace(1, 170, 170)) > 0:
         return None                                                    # more heat than leaves at any temperature: no steady one
     else:
@@ -185,7 +194,7 @@ def motor(case, joint, air):
 rows = {}
 motors = {}
 for case, air in (('walk', zero + 20), ('hotAfternoon', zero + 40), ('stand', zero + 20), ('stall', zero + 40)):
-    m = motors[case] = {joint: motor(case, joint, air) for joint in ratio}
+    m = motors[case] = {joint: o for joint in ratio if (o := motor(case, joint, air)) is not None}
     for joint, o in m.items():
         rows.update({f'{case} {check} {joint}': values for check, values in {
             'motor.winding': [o['winding'] + 10 - air, 130 + zero - air],       # hottest spot 10 K above the mean; class B

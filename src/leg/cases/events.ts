@@ -65,14 +65,14 @@ export type Tag =
 /** An event: how the foot is loaded, how motors warm up, what applies. */
 export interface Event {
   readonly stance: StanceId
-  /** Held still with one phase worst, turning, or cold. */
+  /** Held still with one phase worst, turning, or none of its own. */
   readonly heating: 'none' | 'held' | 'moving'
   /** Walks that it comes in the middle of: motors are as warm as these leave them. Without any they are as cold as the air. */
   readonly after?: readonly string[]
   readonly tags: readonly Tag[]
 }
 
-/** A landing comes in the middle of a walk, one way or the other. */
+/** A landing or a stall comes in the middle of a walk, one way or the other. */
 const WALKS = ['walk', 'walkBack'] as const
 
 /** The events. */
@@ -83,7 +83,7 @@ export const EVENTS = {
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
   },
-  stall: { stance: 'blocked', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
+  stall: { stance: 'blocked', heating: 'held', after: WALKS, tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
   trot: { stance: 'trot', heating: 'moving', tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'pushes'] },
   hop: { stance: 'hop', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   drop: { stance: 'drop', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
@@ -92,7 +92,7 @@ export const EVENTS = {
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
   },
-  stallBack: { stance: 'blockedBack', heating: 'held', tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
+  stallBack: { stance: 'blockedBack', heating: 'held', after: WALKS, tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
   hopEnd: { stance: 'hopEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   dropEnd: { stance: 'dropEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },
@@ -151,7 +151,7 @@ export const LOAD_CASES = {
   stall: {
     title: 'Stall in hot still air',
     story:
-      'The leg, cold until then, is blocked in the hardest pose of its walk in hot still air, until it is switched off after the stall time.',
+      'The leg, as warm as its walk has made it, is blocked in the hardest pose of the walk in hot still air, until it is switched off after the stall time.',
     event: 'stall',
     air: 'hot',
     age: 'new',
@@ -223,7 +223,8 @@ export const LOAD_CASES = {
   },
   stallBack: {
     title: 'Stall backward in hot still air',
-    story: 'The leg, cold until then, is blocked while it pushes backward in hot still air, until it is switched off after the stall time.',
+    story:
+      'The leg, as warm as its walk has made it, is blocked while it pushes backward in hot still air, until it is switched off after the stall time.',
     event: 'stallBack',
     air: 'hot',
     age: 'new',

@@ -38,12 +38,14 @@ export function stallTemperatures(leg: LegModel): Chart {
   const { temperature: hotAir } = airNamed(leg.x, 'hot')
   const stallTime = stallTimeOf(leg.x)
   const state = caseState(leg, 'stall')
+  const walks = (['hotAfternoon', 'hotWalkBack'] as const).map((id) => caseState(leg, id))
   const [unit, factor] = stallTime > 3 * 3600 ? (['h', 3600] as const) : stallTime > 300 ? (['min', 60] as const) : (['s', 1] as const)
   const series: Series[] = []
   let lost = ''
   for (const joint of JOINTS) {
-    const winding: [number, number][] = [[0, celsius(hotAir)]]
-    const mount: [number, number][] = [[0, celsius(hotAir)]]
+    const left = (of: 'winding' | 'mount') => celsius(Math.max(...walks.map(({ joints }) => joints[joint].heat[of])))
+    const winding: [number, number][] = [[0, left('winding')]]
+    const mount: [number, number][] = [[0, left('mount')]]
     for (let i = 1; i <= STALL_POINTS; i++) {
       // Early times closer together: that is where most happens.
       const time = stallTime * (i / STALL_POINTS) ** 2
@@ -56,7 +58,7 @@ export function stallTemperatures(leg: LegModel): Chart {
         heldFor: time,
       })
       if (heat.unsettled !== undefined) {
-        lost += ` The ${joint} motor runs away within the time: its lines end there.`
+        lost += ` The ${joint} motor runs away within the time, or in the walk before it: its lines end there.`
         break
       }
       winding.push([time / factor, celsius(heat.winding)])
@@ -65,7 +67,7 @@ export function stallTemperatures(leg: LegModel): Chart {
     series.push({ name: `${joint}: hottest phase`, points: winding }, { name: `${joint}: mounting face`, points: mount })
   }
   return lineChart({
-    title: 'Temperatures of a stall from cold, in hot still air',
+    title: 'Temperatures of a stall after a walk, in hot still air',
     description: `Hottest phase of the winding and mounting face of each motor while the leg is blocked, with the limits of plate and winding.${lost}`,
     x: { title: 'time', unit },
     y: { title: 'temperature', unit: '°C' },

@@ -48,7 +48,7 @@ export const duration = value('load.duration', ['event'], (use, at) => DURATIONS
 export const cycles: Value<number, 'event'> = value('load.cycles', ['event'], (use, at) =>
   ['season', 'seasonBack'].includes(use.nameOf('event', at.event)) ? use(strides) : use(load.once),
 )
-/** How long a motor is held from cold; absent where it is held until temperatures are steady. */
+/** How long a motor is held in a stall; absent where it is held until temperatures are steady. */
 export const heldFor = value('load.heldFor', ['event'], (use, at) =>
   ['stall', 'stallBack'].includes(use.nameOf('event', at.event)) ? use(load.stallTime) : undefined,
 )

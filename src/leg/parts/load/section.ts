@@ -170,7 +170,7 @@ export const event = {
     stall: {
       /** The gait in whose stance the leg is blocked, from the section gaits. */
       gait: { refersTo: 'gaits' },
-      /** How long a blocked leg pushes, from cold, before it is switched off. */
+      /** How long a blocked leg pushes, warm from its walk, before it is switched off. */
       time: { kind: 'time', above: 0, max: '30 day', usual: ['2 s', '2 h'] },
     },
     season: {

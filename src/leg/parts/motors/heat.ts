@@ -44,6 +44,7 @@ interface Temperatures {
 }
 
 const RUNAWAY = 'the loss grows faster with temperature than the heat that leaves, so there is no steady temperature'
+const NO_START = 'the walk before the stall has no steady temperature'
 const TOO_LONG = 'within the stall time mount or winding passes every correlation, or the winding runs away'
 const TOO_HOT = 'mount or winding would settle beyond every correlation'
 
@@ -132,7 +133,7 @@ function inAWalk(use: Use<'joint' | 'event' | 'air'>, walks: readonly Of<'event'
 }
 
 /**
- * Temperatures of the motor of a joint: steady, or after the time it is held. Without a steady state every part is at the ceiling, so that a
+ * Temperatures of the motor of a joint: steady, or after the time it is held from where a walk has left it. Without a steady state every part is at the ceiling, so that a
  * runaway never scores better than a motor that just stays stable.
  */
 export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = value(
@@ -143,8 +144,10 @@ export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = valu
       const walks = use(after)
       return walks.length === 0 ? cold(use) : inAWalk(use, walks)
     }
-    const [time, most] = [use(heldFor), use(ceiling)]
+    const [time, most, walks] = [use(heldFor), use(ceiling), use(after)]
     const ask = heatedMotor(use)
+    const start = walks.length === 0 ? undefined : inAWalk(use, walks)
+    if (start?.unsettled !== undefined) return hottestOfAll(use, NO_START)
     const end =
       time === undefined
         ? use.run(motorBalance, ask)
@@ -153,6 +156,7 @@ export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = valu
             capacity: use.run(heatCapacity, { mass: use(motor.mass), specificHeat: use(motor.specificHeat) }),
             storeCapacity: use(store).capacity,
             storeConductance: use(store).conductance,
+            initial: start?.mount,
             time,
           })
     const { winding, mount, can, loss, backEmf } = end
@@ -165,12 +169,13 @@ export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = valu
 
 /** Hottest phase of the winding. */
 const hottestWinding: Value<number, 'joint' | 'event' | 'air'> = value('motor.hottestWinding', ['joint', 'event', 'air'], (use) => {
+  const unheated = use(heating) === 'none'
   const walks = use(after)
-  if (walks.length > 0)
+  if (unheated && walks.length > 0)
     return walks.map((event) => use.at(hottestWinding, { event })).reduce((one, other) => use.run(warmer, { one, other }))
   const { winding, mount, loss, unsettled } = use(temperatures)
   if (unsettled !== undefined) return use(windingCeiling)
-  return use(heating) === 'none' ? winding : use.run(hottestPhase, windingOn(use, mount, loss))
+  return unheated ? winding : use.run(hottestPhase, windingOn(use, mount, loss))
 })
 
 const currentFor = (use: Use<'joint' | 'event' | 'air'>, torque: number) =>
