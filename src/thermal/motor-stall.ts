@@ -51,7 +51,10 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     /** Whether it ended below the end of the laws. */
     state: { oneOf: ['finished', 'runaway'] },
   },
-  assumes: ['laws made for this air and these surroundings', 'mounting face and store are equally warm at the start; magnets as warm as the can'],
+  assumes: [
+    'laws made for this air and these surroundings',
+    'mounting face and store are equally warm at the start; magnets as warm as the can',
+  ],
   source: [
     {
       level: 'computed',

@@ -184,16 +184,18 @@ describe('heat', () => {
 
   describe('a stall of a stated time', () => {
     const leg = legModel(legNumbers(revised))
-    const motion = caseState(leg, 'stall').joints.knee.motion
+    const motion = caseState(leg, 'stallBack').joints.knee.motion
     const ask = { joint: 'knee', motion, air: 313.15, wind: 0, heating: 'held' } as const
-    const stalled = (heldFor: number) => heatAt(leg, { ...ask, heldFor })
+    const stalled = (heldFor: number, more: object = {}) => heatAt(leg, { ...ask, heldFor, ...more })
     const settled = heatAt(leg, ask)
+    const walked = (of: 'mount' | 'winding') =>
+      Math.max(...(['hotAfternoon', 'hotWalkBack'] as const).map((id) => caseState(leg, id).joints.knee.heat[of]))
 
-    test('begins with the heat that the motor takes up, grows hotter with time, and ends where temperatures settle', () => {
+    test('begins with what a walk has left, grows hotter with time, and ends where temperatures settle', () => {
       const soon = stalled(1)
-      expect((soon.mount - 313.15) / (soon.loss / (0.41 * 450))).toBeGreaterThan(0.9)
-      expect((soon.mount - 313.15) / (soon.loss / (0.41 * 450))).toBeLessThan(1)
-      let last = 313.15
+      expect(soon.mount - walked('mount')).toBeGreaterThan(0)
+      expect(soon.mount - walked('mount')).toBeLessThan(soon.loss / (0.41 * 450))
+      let last = walked('mount')
       for (const time of [10, 60, 300, 1200, 3600, 7200]) {
         const { mount } = stalled(time)
         expect(mount).toBeGreaterThan(last)
@@ -204,20 +206,36 @@ describe('heat', () => {
       expect(Math.abs(stalled(1e6).winding - settled.winding)).toBeLessThan(0.05)
     })
 
+    test('that bears less than the walk is as hot as where it begins', () => {
+      const gentle = { motion: caseState(leg, 'stand').joints.knee.motion }
+      expect(heatAt(leg, { ...ask, ...gentle }).mount).toBeLessThan(walked('mount'))
+      for (const time of [1, 600]) {
+        expect(stalled(time, gentle).mount).toBeCloseTo(walked('mount'), 9)
+        expect(stalled(time, gentle).windingMean).toBeGreaterThanOrEqual(walked('winding') - 1e-9)
+      }
+    })
+
     test('the sink takes up its part behind the contact', () => {
       const bigger = legModel(legNumbers(withFields(revised, { 'sink.thickness': '8 mm' })))
-      const riseOf = (one: typeof leg) => heatAt(one, { ...ask, heldFor: 600 }).mount - 313.15
+      const riseOf = (one: typeof leg) => heatAt(one, { ...ask, heldFor: 600 }).mount - heatAt(one, { ...ask, heldFor: 1 }).mount
       expect(riseOf(bigger)).toBeLessThan(0.9 * riseOf(leg))
     })
 
     test('what would run away in the end bears a short stall', () => {
       const hot = legModel(legNumbers(first))
-      const of = (heldFor: number | undefined) =>
-        heatAt(hot, { ...ask, motion: caseState(hot, 'stall').joints.knee.motion, ...(heldFor === undefined ? {} : { heldFor }) })
-      expect(of(undefined).unsettled).toBeDefined()
-      expect(of(60).unsettled).toBeUndefined()
-      expect(of(60).mount).toBeLessThan(330)
-      expect(of(1e5).unsettled).toMatch(/stall time/)
+      const of = (joint: 'hip' | 'knee', heldFor?: number) =>
+        heatAt(hot, {
+          ...ask,
+          joint,
+          air: 293.15,
+          motion: caseState(hot, 'stallBack').joints[joint].motion,
+          ...(heldFor === undefined ? {} : { heldFor }),
+        })
+      expect(of('hip').unsettled).toBeDefined()
+      expect(of('hip', 60).unsettled).toBeUndefined()
+      expect(of('hip', 60).mount).toBeLessThan(385)
+      expect(of('hip', 1e5).unsettled).toMatch(/stall time/)
+      expect(of('knee', 60).unsettled).toMatch(/the walk before the stall has no steady temperature/)
     })
   })
 

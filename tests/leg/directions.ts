@@ -45,6 +45,8 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'robot.hipSpacing': less({
     'motor.touch': 'on the level the weight only passes to other times of the stance',
     'motor.current': 'the magnets of a landing are as warm as a level walk makes them, as motor.touch',
+    'motor.winding': 'a stall begins as warm as a level walk leaves the motor, as motor.touch',
+    'controller.heat': 'the magnets of a stall begin as warm, as motor.winding',
     'stackBolt.overload': WARM,
     'motorBolt.headPressure': WARM,
     'stackBolt.headPressure': WARM,

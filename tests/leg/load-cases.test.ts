@@ -303,7 +303,15 @@ const HARDER: Readonly<Record<string, Change>> = {
  */
 const MAY_RISE: Readonly<Record<string, { readonly checks: readonly string[]; readonly by: number }>> = {
   'feet closer together': {
-    checks: ['stackBolt.headPressure', 'stackBolt.overload', 'motor.touch knee', 'motor.current hip', 'motor.current knee'],
+    // On the level the weight only passes to other times of the stance; a stall begins as warm as that walk leaves it.
+    checks: [
+      'stackBolt.headPressure',
+      'stackBolt.overload',
+      ...['motor.current', 'motor.winding', 'motor.magnet', 'motor.touch', 'motor.plate', 'cord.heat', 'controller.heat'].flatMap((id) => [
+        `${id} hip`,
+        `${id} knee`,
+      ]),
+    ],
     by: 0.06,
   },
 }

@@ -29,6 +29,8 @@ const CHANGES: readonly Change[] = [
     {
       'motor.touch': 'on the level the weight only passes to other times of the stance',
       'motor.current': 'as motor.touch: the magnets of a landing are cooler',
+      'motor.winding': 'as motor.touch: a stall begins cooler',
+      'controller.heat': 'as motor.touch: the magnets of a stall are cooler',
       'stackBolt.overload': 'as motor.touch: the plates are cooler',
       'stackBolt.headPressure': 'as motor.touch: the plates are cooler',
       'motorBolt.headPressure': 'as motor.touch: the plates are cooler',

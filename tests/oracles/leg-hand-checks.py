@@ -161,9 +161,11 @@ for j in R:
     for case, cycles in (('walk', 1), ('season', strides)):
         row(case, 'drum.layers', j, torque(case, j) * D / 2 / polar, between(PC, 20, 1, cycles))                             # torsion of a ring
         row(case, 'drum.split', j, on_shafts(case, j) * wide / 2 * D / 2 / (polar / 2), across(PC, 20, 1, cycles))         # bending of a ring
-    # A quarter turn before the anchor takes the tension down by exp(mu pi/2), but not below what is stored (Euler-Eytelwein).
-    for case in ('walk', 'season'):
-        pull = max(pretension(case), tensions(case, j)[0] * exp(-mu * pi / 2))
+    # The arc that an end of travel leaves before the anchor takes the tension down by exp(mu arc), but not below what is stored (Euler-Eytelwein). In a landing
+    # the joint has travelled under load, as for the cord.
+    for case in ('walk', 'season', 'drop'):
+        taut = pretension(case) + torque(case, j) / R[j] if case == 'drop' else tensions(case, j)[0]
+        pull = max(pretension(case), taut * exp(-mu * (drum_arc[j] / 2 - end_of_travel[j])))
         row(case, 'anchor.bearing', j, pull / (3 * mm * 6 * mm), along(PC, 20, time[case]))
         row(case, 'anchor.tearOut', j, pull / (2 * (5 - mpf(3) / 2) * mm * 6 * mm), MISES * along(PC, 20, time[case]))
     # Cord between the anchors: two spans, the arc on the drum, the helix on the pinion (Pythagoras).

@@ -92,7 +92,12 @@ export const EVENTS = {
     heating: 'moving',
     tags: ['bearsLoad', 'warms', 'lasting', 'moves', 'oneMoment', 'daily', 'walks', 'pushes', 'inReach'],
   },
-  stallBack: { stance: 'blockedBack', heating: 'held', after: WALKS, tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'] },
+  stallBack: {
+    stance: 'blockedBack',
+    heating: 'held',
+    after: WALKS,
+    tags: ['bearsLoad', 'warms', 'oneMoment', 'rare', 'pushes', 'inReach'],
+  },
   hopEnd: { stance: 'hopEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   dropEnd: { stance: 'dropEnd', heating: 'none', after: WALKS, tags: ['bearsLoad', 'oneMoment', 'rare', 'shock'] },
   firstSteps: { stance: 'walk', heating: 'none', tags: ['bearsLoad', 'oneMoment', 'coldFit', 'pushes'] },

@@ -100,6 +100,8 @@ export const shelfTime = field('ages.aged.time', [], 'time', (x) => ageOf(x, 'ag
 export const repeats = word('event.repeats', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('repeats'))
 /** Whether the foot is lifted in an event, stride by stride. */
 export const moves = word('event.moves', ['event'], (_, { event }) => (EVENTS[event].tags as readonly string[]).includes('moves'))
+/** Whether an event is a hard load that comes seldom. */
+export const isRare = word('event.rare', ['event'], (_, { event }) => (EVENTS[event] as Event).tags.includes('rare'))
 /** How the motors warm up in an event. */
 export const heating = word('event.heating', ['event'], (_, { event }) => EVENTS[event].heating)
 /** The walk either way. */

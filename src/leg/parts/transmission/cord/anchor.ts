@@ -1,16 +1,17 @@
-import { anchorPull } from '../../../../capstan/index.js'
+import { anchorPull, residualWrap } from '../../../../capstan/index.js'
 import { lugTearOut, pinBearing, pottedFerrule } from '../../../../fasteners/index.js'
 import type { Check } from '../../../cases/check.js'
 import { field, word } from '../../../leaves.js'
 import { shareOfStress } from '../../../lines.js'
 import { bondedEndOf } from '../../../numbers.js'
-import { constant, line, value } from '../../../run/index.js'
+import { constant, line, type Use, value } from '../../../run/index.js'
+import { isRare } from '../../load/fields.js'
 import { shearShare } from '../../materials/fields.js'
 import { isLoaded } from '../../motion/values.js'
 import { drumStrength } from './drum.js'
 import * as cord from './fields.js'
 import { tensionerCheck } from './tensioner.js'
-import { pretension, windup } from './values.js'
+import { branchArc, peakTension, pretension, travel, windup } from './values.js'
 
 const ferruleWall = line(
   'axial rigidity of the ferrule',
@@ -19,12 +20,6 @@ const ferruleWall = line(
   'modulus · (π · socket · wall)',
   (x) => x.modulus * (Math.PI * x.socket * x.wall),
 )
-const leastWrap = constant('anchor.leastWrap', {
-  title: 'least wrap between tangent point and cord anchor',
-  kind: 'angle',
-  typical: Math.PI / 2,
-  source: { level: 'assumption', where: 'a quarter turn is left between tangent point and anchor at the end of travel' },
-})
 const ferruleModulus = constant('ferrule.modulus', {
   title: 'modulus of elasticity of the ferrule',
   kind: 'modulus',
@@ -64,13 +59,20 @@ export const bond = {
 /** Whether a joint's cord ends in bonded ferrules. */
 export const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEndOf(x, joint) !== undefined)
 
+/** Tension of the taut span: as the cord itself is judged, in a rare load after the joint has travelled under it. */
+const spanTension = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
+  if (!use(isLoaded)) return use(pretension)
+  return use(isRare) ? use(peakTension) : use(windup).tautTension
+}
+/** Wrap between tangent point and anchor that an end of travel leaves. */
+const wrapLeft = value('anchor.wrapLeft', ['joint'], (use) => use.run(residualWrap, { drumWrap: use(branchArc), travel: use(travel) }))
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
 const pull = value('anchor.pull', ['joint', 'event', 'air', 'age'], (use) =>
   use.run(anchorPull, {
-    spanTension: use(isLoaded) ? use(windup).tautTension : use(pretension),
+    spanTension: spanTension(use),
     storedTension: use(pretension),
     friction: use(cord.friction),
-    wrapAngle: use(leastWrap),
+    wrapAngle: use(wrapLeft),
   }),
 )
 const bearing = value(
@@ -131,9 +133,9 @@ export const anchorChecks: readonly Check[] = [
     when: HELD,
     demand: bearing,
     capacity: drumStrength,
-    demandIs: 'the pressure of the post on the drum',
+    demandIs: 'the pressure of the post on the drum, under the tension that reaches it at an end of travel',
     capacityIs: 'the strength of the polymer for the time under load',
-    remedy: 'a thicker or longer post, or half a turn more cord on the drum before the anchor',
+    remedy: 'a thicker or longer post, less travel, or crossed spans, which lie further round the drum',
   },
   {
     id: 'anchor.tearOut',
@@ -145,9 +147,9 @@ export const anchorChecks: readonly Check[] = [
     when: HELD,
     demand: tearOut,
     capacity: drumShear,
-    demandIs: 'the shear stress from post to edge',
+    demandIs: 'the shear stress from post to edge, under the tension that reaches the post at an end of travel',
     capacityIs: 'the shear strength of the polymer for the time under load',
-    remedy: 'more edge distance, a longer post, or half a turn more cord on the drum',
+    remedy: 'more edge distance, a longer post, less travel, or crossed spans',
   },
   {
     id: 'ferrule.bond',
@@ -160,9 +162,9 @@ export const anchorChecks: readonly Check[] = [
     demand: pull,
     capacity: bondLimit,
     unless: value('ferrule.unlessOther', ['joint'], (use) => (use(bonded) ? undefined : 'the cord has no bonded ferrule')),
-    demandIs: 'the tension that reaches the ferrule',
+    demandIs: 'the tension that reaches the ferrule at an end of travel',
     capacityIs: 'the load at which the bond begins to yield at its loaded end (uniformly, where a cone or knot locks it)',
-    remedy: 'a cone or a knot in the resin, a softer adhesive, or half a turn more cord on the drum before the anchor',
+    remedy: 'a cone or a knot in the resin, a softer adhesive, less travel, or crossed spans',
   },
   tensionerCheck,
 ]
