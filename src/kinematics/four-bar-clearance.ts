@@ -1,6 +1,7 @@
 import { formula } from '../formula/index.js'
 import { crankFromRockerInto } from './four-bar-angles.js'
 import { deadPoints, KNEE_LINKAGE, type Linkage, nearestTurn } from './four-bar-knee-pose.js'
+import { KNEE_LIMITS } from './link-inputs.js'
 
 /** Step of the scan over the knee angle. */
 const STEP = Math.PI / 60
@@ -85,10 +86,7 @@ export const fourBarClearance = /* @__PURE__ */ formula('kinematics.fourBarClear
   title: 'clearance of a four-bar knee from dead points',
   inputs: {
     ...KNEE_LINKAGE,
-    /** Lowest knee angle. */
-    kneeLowest: 'angle',
-    /** Highest knee angle. */
-    kneeHighest: 'angle',
+    ...KNEE_LIMITS,
     /** Largest error of each of the four lengths, of either sign. */
     lengthError: { kind: 'length', min: 0, default: '0 mm' },
   },

@@ -1,7 +1,7 @@
 import { formula } from '../formula/index.js'
 import { crankFromRockerInto } from './four-bar-angles.js'
 import { fourBarDriveRatio } from './four-bar-rates.js'
-import { KNEE_ANGLE } from './link-inputs.js'
+import { KNEE_ANGLE, KNEE_LIMITS } from './link-inputs.js'
 
 /** A four-bar between hip and knee, as inputs. Angles are taken from the direction hip to knee, right-handed about +y. */
 export const KNEE_LINKAGE = {
@@ -79,10 +79,7 @@ export const fourBarDeadPoint = /* @__PURE__ */ formula('kinematics.fourBarDeadP
   title: 'dead points of a four-bar knee',
   inputs: {
     ...KNEE_LINKAGE,
-    /** Lowest knee angle. */
-    kneeLowest: 'angle',
-    /** Highest knee angle. */
-    kneeHighest: 'angle',
+    ...KNEE_LIMITS,
   },
   output: {
     /** Distance from the limits to the nearest dead point; zero where one is inside, infinite where the linkage has none. */

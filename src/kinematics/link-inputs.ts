@@ -5,6 +5,13 @@ export const KNEE_ANGLE = {
   kneeAngle: 'angle',
 } as const
 
+export const KNEE_LIMITS = {
+  /** Lowest knee angle. */
+  kneeLowest: 'angle',
+  /** Highest knee angle. */
+  kneeHighest: 'angle',
+} as const
+
 export const LINK_MASS = {
   /** Mass. */
   mass: { kind: 'mass', min: 0 },

@@ -7,31 +7,14 @@ import {
   motorStall,
   runawayTorque,
 } from '../../../thermal/index.js'
-import { line, type Of, type Use, type Value, value } from '../../run/index.js'
+import { type Of, type Use, type Value, value } from '../../run/index.js'
 import { heldFor } from '../load/durations.js'
 import { after, airTemperature, heating } from '../load/fields.js'
 import { coolingLaws, store } from '../plates/values.js'
 import { ceiling, windingCeiling } from './ceilings.js'
 import * as motor from './fields.js'
+import { heatCapacity, hottestPhase, warmer, windingRoom } from './heat-lines.js'
 import { coldEmf, heatingTorque, ironLoss, loadedMotorSpeed, motorSpeed, motorTorque } from './values.js'
-
-const heatCapacity = line.product('heat capacity of the motor', { mass: 'mass', specificHeat: 'specificHeat' }, 'heatCapacity')
-const hottestPhase = line(
-  'hottest phase of the winding',
-  { mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },
-  'temperature',
-  'mount + share · loss · resistance',
-  (x) => x.mount + x.share * x.loss * x.resistance,
-)
-const windingRoom = line(
-  'margin of the winding below its limit',
-  { ceiling: 'temperature', mount: 'temperature', share: 'ratio', loss: 'power', resistance: 'thermalResistance' },
-  'temperatureDifference',
-  'ceiling − mount − share · loss · resistance',
-  (x) => x.ceiling - x.mount - x.share * x.loss * x.resistance,
-)
-
-const warmer = line.largest('warmer of two', { one: 'temperature', other: 'temperature' }, 'temperature')
 
 interface Temperatures {
   readonly winding: number
