@@ -1,7 +1,7 @@
 // Installs the packed tarball as a user would, in folders of their own, and uses it: ES modules, CommonJS, TypeScript under each way of
 // resolving modules, and one program that must not compile.
-import { execFileSync, spawnSync } from 'node:child_process'
-import { cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { spawnSync } from 'node:child_process'
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -12,11 +12,8 @@ const projects = join(root, 'tests/consumers/projects')
 // The oldest compiler that the declarations are held to comes with the consumer.
 const OLDEST = 'typescript-oldest@npm:typescript@5.4'
 
-rmSync(pack, { recursive: true, force: true })
-mkdirSync(pack, { recursive: true })
-// The build is a step of its own.
-execFileSync('npm', ['pack', '--silent', '--ignore-scripts', '--pack-destination', pack], { cwd: root })
-const tarball = resolve(pack, readdirSync(pack)[0] ?? '')
+// `npm run check:package` has packed it.
+const tarball = resolve(pack, readdirSync(pack).find((file) => file.endsWith('.tgz')) ?? '')
 
 const home = mkdtempSync(join(tmpdir(), 'limbwright-'))
 let failures = 0
