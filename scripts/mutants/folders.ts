@@ -66,7 +66,7 @@ const AROUND: readonly Folder[] = (
       'report-pieces,report-sections,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
       'changes,printed-words,charts,evidence,printed-sheet',
     ],
-    ['proposal', 'propose-leg,stock'],
+    ['proposal', 'proposal-parts,stock', 'propose-leg'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
     ['robot', 'robot-figures,robot-across,robot-rotors,conservation', 'robot'],
     ['exchange', 'edit-text-forms,edit-text,urdf,exchange', 'springs'],

@@ -80,6 +80,9 @@ describe('legs for a wish', () => {
   test('pass all of their checks when they are read and assessed again', () => {
     expect(found.state).toBe('met')
     expect(found.proposals.length).toBeGreaterThanOrEqual(2)
+    expect(found.message).toBe(`${found.proposals.length} legs meet the wish, of ${found.evaluations} that were judged. All checks pass.`)
+    for (const line of found.proposals.flatMap(({ boundBy }) => boundBy)) expect(line).toMatch(/^.+: .+, reserve 1\.\d+$/)
+    expect(JSON.stringify(found.proposals.map(({ boundBy }) => boundBy))).not.toContain('undefined')
     for (const { document } of found.proposals) {
       const verdict = assess(describeLeg(document))
       expect(verdict.passes).toBe(true)
@@ -250,7 +253,17 @@ test('legs that would leave the robot no body are refused for their mass', () =>
 
 describe('a wish that no leg meets', () => {
   // Found by a search long enough to end; here only as long as it takes to see what is said of it.
-  const { state, refusal, message, evaluations } = proposeLeg(wishText('crate-hauler'), { evaluations: 100, nearestEvaluations: 10 })
+  const told: string[] = []
+  const { state, refusal, message, evaluations } = proposeLeg(wishText('crate-hauler'), {
+    evaluations: 100,
+    nearestEvaluations: 10,
+    onProgress: (text) => told.push(text),
+  })
+
+  test('is never said to hold on the way', () => {
+    expect(told.filter((text) => text.includes(' missing')).length).toBeGreaterThan(1)
+    expect(told.filter((text) => text.includes('all checks hold'))).toEqual([])
+  })
 
   test('took no more legs than it was allowed, and does not claim that there is no way out', () => {
     expect(evaluations).toBeLessThanOrEqual(110)

@@ -68,6 +68,13 @@ test('a document is read with its defaults, and every value has its kind', () =>
   expect(read({ size: { width: '1 mm', height: '2 mm' }, airs: { cold: '0 degC' } }).success).toBe(true)
 })
 
+test('a quantity as JSON holds it has the unit of its kind: another unit there, which no program wrote, is refused', () => {
+  const written = { kind: 'mass', value: 10, unit: 'kg' }
+  expect(read({ mass: written }).success).toBe(true)
+  expect(wrong({ mass: { ...written, unit: 'g' } })).toEqual([['mass', expect.stringContaining('SI unit')]])
+  expect(wrong({ mass: { kind: 'length', value: 10, unit: 'm' } })).toEqual([['mass', expect.stringContaining('mass')]])
+})
+
 describe('what is not accepted has one message that says what is', () => {
   test.each([
     [{ mass: '10 N' }, 'mass', /^must be a mass such as '5 g': N is a unit of force; units of mass are mg, g, kg/],
