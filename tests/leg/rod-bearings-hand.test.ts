@@ -37,6 +37,13 @@ describe('the heath carrier, dropped, its rod beside the links (oracles/leg-rod-
     expect(off(found('shaftStack.tip').capacity, hand.stack.tip)).toBeLessThan(1e-8)
   })
 
+  test('and what a year and the cold leave of it', () => {
+    const one = comparisonsOf(calculation, CHECKS, ['coldDrop']).find(({ check }) => check.id === 'shaftStack.tip')!
+    const result = compare(calculation, one)
+    if (typeof result === 'string') throw new Error(result)
+    expect(off(result.capacity, hand.stack.tipColdYear)).toBeLessThan(1e-8)
+  })
+
   test('what its nut does to shaft and ring, summed over their sections', () => {
     const tightened = (id: string, load: 'stand' | 'walk') => {
       const one = comparisonsOf(calculation, CHECKS, [load]).find(({ check }) => check.id === id)!

@@ -34,7 +34,7 @@ export const capChecks = (at: At): readonly Check[] => [
     capacity: capClamp,
     unless: noCap,
     demandIs: 'the force on the screw of the cap, which the tilting ring levers about its far edge',
-    capacityIs: 'the clamp load that is left of its preload',
+    capacityIs: 'the clamp load that is left of its preload: a share that neither age nor cold changes, metal on metal',
     remedy: 'two bearings side by side, a cap of larger edge, a thicker screw, or more tightening torque',
   },
   {

@@ -61,14 +61,14 @@ const warmingOf = line(
   'sum(growths) / (bolt + layers)',
   (x) => x.growths.reduce((sum, growth) => sum + growth, 0) / (x.bolt + x.layers),
 )
-const cooledOf = line(
+export const cooledOf = line(
   'clamp load after a change of temperature',
   { load: 'force', change: 'force' },
   'force',
   'max(0, load + min(0, change))',
   (x) => Math.max(0, x.load + Math.min(0, x.change)),
 )
-const warmedOf = line(
+export const warmedOf = line(
   'largest clamp load when the layers are warm',
   { preload: 'force', change: 'force' },
   'force',
@@ -145,7 +145,7 @@ export const clampWarm = (use: Use<'boltGroup'>, temperature: number): number =>
   use(bolts.sleeves) ? use(preload) : use.run(warmedOf, { preload: use(preload), change: warming(use, temperature) })
 
 /** Strain under a constant load over the strain at once. */
-function grown(use: Use<never>, material: Of<'material'>, time: number): number {
+export function grown(use: Use<never>, material: Of<'material'>, time: number): number {
   const [own, small] = [use.at(modulus, { material }), use(bolts.smallStrain)]
   const strain = use.run(findleyStrain, {
     stress: use.run(stressOf, { strain: small, modulus: own }),

@@ -4,12 +4,10 @@ import { line, type Use, value } from '../../run/index.js'
 import { airTemperature, day } from '../load/fields.js'
 import { strengthInAir } from '../materials/in-air.js'
 import { allowableStress } from '../materials/values.js'
-import { clampLeft, innerDiameter, material, outerDiameter } from './stack-fields.js'
+import { stackClamp, stackClampNew } from './stack-clamp.js'
+import { innerDiameter, material, outerDiameter } from './stack-fields.js'
 import { bending } from './stack-shaft.js'
-import { stackPreload } from './stack-tightening.js'
 
-/** Clamp load of the stack that is left. */
-export const leftOf = line.product('clamp load left of the stack', { preload: 'force', share: 'ratio' }, 'force')
 const larger = line.largest('larger pressure', { full: 'stress', left: 'stress' }, 'stress')
 
 const under = (use: Use<'leg' | 'event' | 'air' | 'age'>, clampLoad: number) =>
@@ -22,9 +20,7 @@ const under = (use: Use<'leg' | 'event' | 'air' | 'age'>, clampLoad: number) =>
 
 /** Pressure at the edge of the ring. A joint that gapes presses harder under the clamp load that is left than under all of it: the larger counts. */
 const edgePressure = value('stack.edgePressure', ['leg', 'event', 'air', 'age'], (use) => {
-  const preload = use(stackPreload)
-  const left = use.run(leftOf, { preload, share: use(clampLeft) })
-  return use.run(larger, { full: under(use, preload), left: under(use, left) })
+  return use.run(larger, { full: under(use, use(stackClampNew)), left: under(use, use(stackClamp)) })
 })
 /** Pressure that the ring bears for a day: the clamp load fades as it creeps, so that its first day decides. */
 const allowed = value('stack.pressureAllowed', ['event', 'air'], (use) =>
@@ -37,7 +33,8 @@ const RING = {
   scope: 'leg',
   consequence: 'fails to work',
   demand: edgePressure,
-  demandIs: 'the pressure at the edge of the smallest ring in which two parts touch: clamp load and bending together',
+  demandIs:
+    'the pressure at the edge of the smallest ring in which two parts touch: clamp load, in warm air larger by what the stack grows, and bending together',
   remedy: 'a wider ring, a harder part, or the rod nearer to the plane of the links',
 } as const
 

@@ -11,7 +11,7 @@ export const stack = {
     material: { refersTo: 'materials' },
     /** Tightening torque of the nut on the shaft. */
     tighteningTorque: { kind: 'torque', min: '1 mN m', max: '1000 N m', usual: ['0.05 N m', '200 N m'] },
-    /** Share of the clamp load that embedding, creep and heat leave by the end of a season. Default: 0.3, 0.5 and 0.7. */
+    /** Share of the clamp load that embedding, creep and heat leave by the end of a season, in ordinary air. Default: 0.3, 0.5 and 0.7. */
     clampLeft: {
       band: 'ratio',
       max: 1,

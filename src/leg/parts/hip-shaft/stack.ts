@@ -8,14 +8,15 @@ import { strengthInAir } from '../materials/in-air.js'
 import { frictionOnSteel } from '../materials/values.js'
 import * as shaft from './fields.js'
 import { yieldStrength } from './shaft.js'
-import { clampLeft, flat, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
-import { leftOf, stackPressureChecks } from './stack-pressure.js'
+import { stackClamp } from './stack-clamp.js'
+import { flat, innerDiameter, key, keyShear, material, outerDiameter } from './stack-fields.js'
+import { stackPressureChecks } from './stack-pressure.js'
 import { bending, noStack, stackShaftChecks, torque } from './stack-shaft.js'
-import { stackPreload, stackTighteningChecks } from './stack-tightening.js'
+import { stackTighteningChecks } from './stack-tightening.js'
 
-const joint = value('stack.joint', [], (use) => {
+const joint = value('stack.joint', ['air', 'age'], (use) => {
   const { gapMoment, tippingMoment, slipTorque } = use.run(ringJoint, {
-    clampLoad: use.run(leftOf, { preload: use(stackPreload), share: use(clampLeft) }),
+    clampLoad: use(stackClamp),
     outerDiameter: use(outerDiameter),
     innerDiameter: use(innerDiameter),
     friction: use.at(frictionOnSteel, { material: use(material) }),
@@ -80,9 +81,9 @@ export const stackChecks: readonly Check[] = [
     consequence: 'fails to work',
     when: ['bearsLoad'],
     demand: bending,
-    capacity: value('stack.gapMoment', [], (use) => use(joint).gapMoment),
+    capacity: value('stack.gapMoment', ['air', 'age'], (use) => use(joint).gapMoment),
     demandIs: 'the largest bending moment of shaft load, foot and rod',
-    capacityIs: 'the moment at which the clamp load that is left no longer closes its joints',
+    capacityIs: 'the moment at which the clamp load that age and cold leave no longer closes its joints',
     remedy: CLAMP,
   },
   {
@@ -92,9 +93,9 @@ export const stackChecks: readonly Check[] = [
     consequence: 'breaks',
     when: ['oneMoment'],
     demand: bending,
-    capacity: value('stack.tippingMoment', [], (use) => use(joint).tippingMoment),
+    capacity: value('stack.tippingMoment', ['air', 'age'], (use) => use(joint).tippingMoment),
     demandIs: 'the largest bending moment of shaft load, foot and rod',
-    capacityIs: 'the moment at which stiff parts tip about the edge of their ring, under the clamp load that is left',
+    capacityIs: 'the moment at which stiff parts tip about the edge of their ring, under the clamp load that age and cold leave',
     remedy: CLAMP,
   },
   {
@@ -104,10 +105,10 @@ export const stackChecks: readonly Check[] = [
     consequence: 'fails to work',
     when: ['bearsLoad'],
     demand: torque,
-    capacity: value('stack.slipTorque', [], (use) => use(joint).slipTorque),
+    capacity: value('stack.slipTorque', ['air', 'age'], (use) => use(joint).slipTorque),
     of: turnedBy,
     demandIs: 'the torque of the hip’s drive',
-    capacityIs: 'the friction torque of its joints under the clamp load that is left',
+    capacityIs: 'the friction torque of its joints under the clamp load that age and cold leave',
     remedy: `a key or a flat, ${CLAMP}`,
   },
   {
