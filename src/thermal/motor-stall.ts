@@ -16,7 +16,7 @@ const BODY = {
 /**
  * Temperatures of a motor that holds a torque still for a time, from cold or from where a walk has left it: motor and mounting face warm as one body, the plate takes up its part, the winding rides on it.
  *
- * The lag of the winding, some seconds, is left out, so that short stalls read too warm. `runaway` where the winding runs away or the mounting face rises by more than 450 K: then temperatures
+ * The results are those of its end, or of its start where it bears so little that a warm motor cools. The lag of the winding, some seconds, is left out, so that short stalls read too warm. `runaway` where the winding runs away or the mounting face rises by more than 450 K: then temperatures
  * and loss are infinite.
  */
 export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
@@ -38,7 +38,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     can: { kind: 'temperature', infinite: true },
     /** Store in the plate. */
     store: { kind: 'temperature', infinite: true },
-    /** Copper loss at the end. */
+    /** Copper loss meanwhile. */
     loss: { kind: 'power', infinite: true },
     /** Copper loss of the same current with the winding at 20 °C. */
     lossAt20: 'power',
@@ -63,15 +63,17 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
   ],
   si: (m) => {
     const state = motorState()
-    const end = warm((mount) => motorStateAt(m, mount, state).surplus, m, m.initial ?? m.air, m.time, m.air + RISES.high)
-    motorStateAt(m, end.mount, state)
+    const start = m.initial ?? m.air
+    const end = warm((mount) => motorStateAt(m, mount, state).surplus, m, start, m.time, m.air + RISES.high)
+    const hottest = Math.max(start, end.mount)
+    motorStateAt(m, hottest, state)
     const finished = end.finished && Number.isFinite(state.loss)
     const or = (x: number) => (finished ? x : Number.POSITIVE_INFINITY)
     return {
       winding: or(state.winding),
-      mount: or(end.mount),
+      mount: or(hottest),
       can: or(state.can),
-      store: or(end.store),
+      store: or(Math.max(start, end.store)),
       loss: or(state.loss),
       lossAt20: state.lossAt20,
       backEmf: state.backEmf,

@@ -53,7 +53,12 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
     'gear.pinionBending': 'the motor is as warm as a level walk makes it, as motor.touch',
     'gear.pinionFatigue': 'as gear.pinionBending',
   }),
-  'robot.hipTrack': less(),
+  'robot.hipTrack': less({
+    'motor.touch': 'on the level the weight only passes to other times of the stance',
+    'motor.winding': 'a stall begins as warm as a level walk leaves the motor, as motor.touch',
+    'motor.current': 'the magnets of a landing are as warm as a level walk makes them, as motor.touch',
+    'controller.heat': 'the magnets of a stall begin as warm, as motor.winding',
+  }),
   'robot.centreOfMassHeight': more(),
   'robot.centreOfMassForward': none('front legs or hind legs bear more'),
   'robot.centreOfMassLeft': more(),
@@ -84,9 +89,11 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'joints.*.drive.module': none('larger teeth are stronger, and heavier on the link'),
   'joints.*.drive.faceWidth': none('wider gears are stronger, and heavier on the link'),
   'joints.*.drive.pinion.grooveDiameter': none(RATIO),
+  'joints.*.drive.pinion.centreLineRadius': none(RATIO),
   'joints.*.drive.pinion.length': none('room for the cord, a rule of the document'),
   'joints.*.drive.pinion.turns': less({ 'tensioner.travel': 'more turns are more cord to stretch' }),
   'joints.*.drive.drum.grooveDiameter': none(RATIO),
+  'joints.*.drive.drum.centreLineRadius': none(RATIO),
   'joints.*.drive.drum.bore': none('a bore takes from the wall and adds to the hub that lies on the shaft'),
   'joints.*.drive.drum.length': more(),
   'joints.*.drive.drum.groovePitch': less({ 'tensioner.travel': 'a finer pitch winds a shorter helix' }),
@@ -223,6 +230,11 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'plates.*.sink.size.width': none(MOUNTED),
   'plates.*.sink.size.height': none(MOUNTED),
   'plates.*.sink.emissivity': less(),
+
+  'ends.*.length': less(),
+  'ends.*.socketDiameter': less(),
+  'ends.*.adhesiveShearModulus': more(),
+  'ends.*.adhesiveShearStrength': less(),
 
   'cords.*.diameter': none('a thicker cord lies softer in its groove, bends harder and moves the centre line'),
   'cords.*.breakingStrength': less(),
@@ -373,6 +385,6 @@ export const patternOf = (place: readonly string[]): string =>
     .join('.')
     .replace(/^joints\.[^.]+/, 'joints.*')
     .replace(/^links\.(upper|lower)/, 'links.*')
-    .replace(/^(motors|controllers|plates|pins|bosses|bolts|shafts|bearings|cords|belts|prints|gaits)\.[^.]+/, '$1.*')
+    .replace(/^(motors|controllers|plates|pins|bosses|bolts|shafts|bearings|cords|ends|belts|prints|gaits)\.[^.]+/, '$1.*')
     .replace(/\.pivots\.[^.]+/, '.pivots.*')
     .replace(/\.(stack|distances)\.\d+/, '.$1.#')

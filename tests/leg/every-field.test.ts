@@ -22,6 +22,17 @@ import { beltRevised, cordKnee, sprungBelt } from './through-legs.js'
 const read = (name: string) => describeLeg(readFileSync(new URL(`../../examples/${name}.yaml`, import.meta.url), 'utf8'))
 const revised = legNumbers(read('mudflat-leg-revised'))
 
+/** The mudflat walker with bonded ends on its cords, and pulleys by the radius of their cord. */
+const bonded = withFields(read('mudflat-leg-revised'), {
+  ends: { glued: { length: '12 mm', socketDiameter: '2.4 mm', adhesive: 'toughened epoxy', adhesiveShearModulus: '0.2 GPa' } },
+  'joints.hip.drive.ends': 'bondedFerrule',
+  'joints.hip.drive.end': 'glued',
+  'joints.knee.drive.ends': 'bondedFerrule',
+  'joints.knee.drive.end': 'glued',
+  'joints.hip.drive.pinion': { centreLineRadius: '8 mm', turns: 3, length: '14 mm' },
+  'joints.hip.drive.drum': { centreLineRadius: '49.6 mm', material: 'PC', bore: '22 mm', length: '14 mm', groovePitch: '2 mm' },
+})
+
 type Place = readonly string[]
 const placesOf = (x: unknown, at: Place = []): Place[] => {
   if (typeof x === 'number') return [at]
@@ -113,6 +124,7 @@ const LEGS: readonly (readonly [name: string, x: LegNumbers])[] = [
   ['belt through the hip', legNumbers(beltRevised)],
   ['cord through the hip', legNumbers(cordKnee)],
   ['sprung belt through the hip', legNumbers(sprungBelt)],
+  ['bonded', legNumbers(bonded)],
 ]
 
 describe('the direction of every number of a leg', () => {
@@ -158,6 +170,16 @@ describe('no field that gets worse raises a reserve', () => {
     }
     expect(rose).toEqual([])
     expect(still.filter((name) => DECIDED_ELSEWHERE[name] === undefined)).toEqual([])
+  })
+
+  test('every number of a bonded end', () => {
+    const x = legNumbers(bonded)
+    const readBonded = readers(x)
+    for (const place of placesOf(x).filter(([name]) => name === 'ends')) {
+      const found = moved(readBonded, x, place, DIRECTIONS[patternOf(place)] as never, 0.05)
+      expect(found?.rose, place.join('.')).toEqual([])
+      expect(found?.fell, place.join('.')).toBe(2)
+    }
   })
 
   test.each(LEGS)('fields of the %s leg, drawn at random', (name, x) => {

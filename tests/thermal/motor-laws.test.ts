@@ -231,6 +231,23 @@ describe('stall', () => {
     expect(at(9, 1).state).toBe('runaway')
   })
 
+  test('from warm it is never cooler than from cold, and a gentle one is as hot as where it begins', () => {
+    for (const initial of [laws.air + 5, laws.air + 15, laws.air + 30])
+      for (const time of [1, 60, 600]) {
+        const warm = at(0.6, time, { initial })
+        expect(warm.mount).toBeGreaterThan(at(0.6, time).mount)
+        expect(warm.mount).toBeGreaterThanOrEqual(initial)
+      }
+    expect(at(0.6, 60, { initial: laws.air })).toEqual(at(0.6, 60))
+    const gentle = at(0.05, 600, { initial: laws.air + 40 })
+    expect(gentle.mount).toBe(laws.air + 40)
+    expect(gentle.winding).toBeCloseTo(gentle.mount + machine.windingToMount * gentle.loss, 9)
+    expect(gentle).toMatchObject({ state: 'finished', store: laws.air + 40 })
+    // The second half of a stall goes on where the first has left off, as far as mounting face and store are alike by then.
+    const half = at(0.3, 7200)
+    expect(at(0.3, 7200, { initial: half.mount }).mount).toBeCloseTo(at(0.3, 14400).mount, 1)
+  })
+
   test('a run of two stretches is the run of both, within the steps', () => {
     const stretch = (initial: number, initialStore: number, time: number) =>
       motorWarmUp.si({ otherLoss: 10, initial, initialStore, ...laws, ...body, time })

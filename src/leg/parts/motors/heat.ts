@@ -115,13 +115,6 @@ function inAWalk(use: Use<'joint' | 'event' | 'air'>, walks: readonly Of<'event'
   }
 }
 
-/** A stall that bears less than the walk before it cools its motor: it is hardest where it begins, and its loss is that of its end. */
-function warmerOf(use: Use<'motor'>, start: Omit<Temperatures, 'unsettled'>, end: Omit<Temperatures, 'unsettled'>) {
-  const of = (part: 'winding' | 'mount' | 'can') => use.run(warmer, { one: start[part], other: end[part] })
-  const can = of('can')
-  return { winding: of('winding'), mount: of('mount'), can, loss: end.loss, backEmf: emfAt(use, can) }
-}
-
 /**
  * Temperatures of the motor of a joint: steady, or after the time it is held from where a walk has left it. Without a steady state every part is at the ceiling, so that a
  * runaway never scores better than a motor that just stays stable.
@@ -149,7 +142,7 @@ export const temperatures: Value<Temperatures, 'joint' | 'event' | 'air'> = valu
             initial: start?.mount,
             time,
           })
-    const { winding, mount, can, loss, backEmf } = start !== undefined && end.mount < start.mount ? warmerOf(use, start, end) : end
+    const { winding, mount, can, loss, backEmf } = end
     const room = use.run(windingRoom, { ceiling: use(windingCeiling), ...windingOn(use, mount, loss) })
     if (end.state !== 'runaway' && Math.max(mount, winding) <= most && room >= 0)
       return { winding, mount, can, loss, backEmf, unsettled: undefined }
