@@ -241,6 +241,13 @@ export const LOAD_CASES = {
     air: 'normalStill',
     age: 'new',
   },
+  hotStand: {
+    title: 'Stand on a hot still afternoon',
+    story: 'The robot stands on all its feet for hours, in hot still air.',
+    event: 'stand',
+    air: 'hot',
+    age: 'new',
+  },
   hotWalkBack: {
     title: 'Walk backward on a hot still afternoon',
     story: 'The walk backward, in hot still air, until temperatures settle.',
