@@ -31,6 +31,9 @@ test.each([['cords, revised', () => plain] as const, ...Object.entries(printedLe
       const reserve = reserveIn(calculation, one)
       if (reserve !== undefined) least.set(keyOf(one), Math.min(reserve, least.get(keyOf(one)) ?? Number.POSITIVE_INFINITY))
     }
+    // A stack that tips bears on its edge alone, where the pressure has no bound; its own check fails then, in a load case.
+    const tips = (id: string) =>
+      id === 'shaftStack.crush' && [...least].some(([key, reserve]) => key.startsWith('shaftStack.tip') && reserve < 1)
     const listed = new Set(ALL_CASE_IDS.map((id) => `${LOAD_CASES[id].event} ${LOAD_CASES[id].air} ${LOAD_CASES[id].age}`))
     const harder: string[] = []
     let tried = 0
@@ -45,7 +48,7 @@ test.each([['cords, revised', () => plain] as const, ...Object.entries(printedLe
           for (const { check, joint } of comparisons) {
             const one = comparisonAt(calculation, check, joint, id, { event, air, age })
             const [reserve, of] = [reserveIn(calculation, one), least.get(keyOf(one))]
-            if (reserve === undefined || of === undefined) continue
+            if (reserve === undefined || of === undefined || tips(check.id)) continue
             tried++
             if (!(reserve >= of * (of < AMPLE ? LEAST_SHARE.near : LEAST_SHARE.ample)))
               harder.push(`${keyOf(one)} ${event} ${air} ${age}: ${reserve} under ${of}`)
