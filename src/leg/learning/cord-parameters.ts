@@ -14,6 +14,7 @@ export function frictionOf({ x }: LegModel, joint: Joint): Parameter {
     start: typical,
     low: 1e-7,
     high: 3,
+    most: 1,
     scale: 'log',
     deviation: Math.max(Math.log(high / low) / (2 * SIGMAS_90), 1e-3),
     cure: `log cordFriction ${joint}`,

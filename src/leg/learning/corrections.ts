@@ -73,7 +73,7 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
     entries.map(({ log }) => log),
   )
   const ofCoupons: LogRemark[] = []
-  const broken = coupons.flatMap(({ text, ...coupon }) => couponLog(bench.x, coupon, text, ofCoupons) ?? [])
+  const broken = coupons.flatMap(({ text, ...coupon }) => couponLog(bench.x, coupon, text, ofCoupons, options) ?? [])
   const { found, refused, remarks, compared } = estimate(bench, entries, options)
   let next = leg
   const moved: MovedField[] = []
@@ -101,7 +101,7 @@ export function corrections(leg: Leg, logs: StandLogs, options: EstimateOptions 
   return {
     leg: next,
     moved,
-    compared: [...compared.map(({ log, rows, gain }) => compareFoot(next, log, rows, gain)), ...broken],
+    compared: [...compared.flatMap((read) => compareFoot(next, read, ofCoupons, options) ?? []), ...broken],
     remarks: [...remarks, ...ofCoupons],
     found,
     logs: [...entries, ...coupons].map(({ log }) => log),

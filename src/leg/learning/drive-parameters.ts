@@ -118,6 +118,7 @@ export function beltFrictionOf({ x }: LegModel, joint: DrivenJoint): Parameter {
     ),
     low: 1e-4,
     high: 3,
+    most: 1,
   }
 }
 

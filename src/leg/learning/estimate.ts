@@ -1,11 +1,13 @@
 import { significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
+import { channelSteps } from './channel-steps.js'
 import { examineLog } from './examine-log.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
+import type { FootLog } from './foot.js'
 import { confounded, estimatesIn, type FieldEstimate } from './found.js'
-import { accuracyOf } from './instruments.js'
-import { type LogRemark, ofLog, type ReadLog, readLog } from './logs.js'
+import { accuracyOf, INSTRUMENTS } from './instruments.js'
+import { type LogRemark, ofLog, readLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import { modelOf } from './models.js'
 import { expectationOf, implausible, unexpected } from './priors.js'
@@ -42,7 +44,7 @@ export interface Estimated {
   readonly refused: readonly RejectedLog[]
   readonly remarks: readonly LogRemark[]
   /** Readings of logs that correct no field. */
-  readonly compared: readonly { readonly log: string; readonly rows: ReadLog['rows']; readonly gain: number }[]
+  readonly compared: readonly FootLog[]
   readonly fits: readonly Fit[]
 }
 
@@ -74,7 +76,7 @@ export function estimate(leg: LegModel, logs: readonly NamedLog[], options: Esti
 interface SortedLogs {
   readonly remarks: LogRemark[]
   readonly refused: RejectedLog[]
-  readonly compared: Estimated['compared'][number][]
+  readonly compared: FootLog[]
   readonly used: Used[]
   /** Names of the logs by their readings. */
   readonly seen: Map<string, string>
@@ -89,7 +91,7 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
     remarks.push(few(log, read.rows.length))
     return
   }
-  const accuracy = accuracyOf(log, id, read, remarks)
+  const accuracy = accuracyOf(log, INSTRUMENTS[id], read, remarks)
   const modelFor = (at: DrivenJoint) => modelOf(leg, log, id, at, accuracy)
   const model = modelFor(joint)
   const insisted = options.insist?.includes(log) === true
@@ -113,10 +115,13 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
     return
   }
   if (model === undefined) {
-    compared.push({ log, rows: rows.filter((_, i) => kept[i]), gain: Math.hypot(...Object.values(accuracy)) })
+    const [whole, at] = [rows.filter((_, i) => kept[i]), lines.filter((_, i) => kept[i])]
+    compared.push({ log, rows: whole, lines: at, gain: Math.hypot(...Object.values(accuracy)) })
     return
   }
-  const one = fitLog(log, model, rows, lines, kept, remarks, options)
+  const steps = channelSteps(id, model, rows, read.steps)
+  const displayed = { ...model, steps, ...(model.rival !== undefined && { rival: { ...model.rival, steps } }) }
+  const one = fitLog(log, displayed, rows, lines, kept, remarks, options)
   if (one === undefined) return
   const absurd = model.learns.flatMap((path) => {
     const why = implausible(expectationOf(leg, path), valueIn(one.fit, path))

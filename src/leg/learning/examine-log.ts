@@ -4,6 +4,7 @@ import type { DrivenJoint, Joint } from '../numbers.js'
 import { springLawOf } from '../parallel-torque.js'
 import { springTorqueAt } from '../parts/springs/law.js'
 import { type ColumnRange, rangesOf } from './column-ranges.js'
+import { copiesIn } from './copies.js'
 import type { LogRemark, ReadLog } from './logs.js'
 import { COLUMNS, type MeasurementId } from './measurements.js'
 import type { Rows } from './model.js'
@@ -49,7 +50,8 @@ export function examineLog(
     }
   const rows = refusal === undefined ? read.rows.filter((_, i) => good[i]) : read.rows
   const lines = refusal === undefined ? read.lines.filter((_, i) => good[i]) : read.lines
-  const copies = copiesIn(rows)
+  // Readings of one column are one thing read again and again: a display of coarse steps shows the same.
+  const copies = copiesIn(rows, COLUMNS[id].length === 1)
   for (const i of copies)
     remarks.push({ log, line: lines[i], what: 'duplicate', message: 'the same as an earlier row, with its neighbours; it counts once' })
   return { rows, lines, kept: rows.map((_, i) => !copies.has(i)), refusal }
@@ -166,24 +168,3 @@ const inUnit = (id: MeasurementId, column: number, units: readonly string[], si:
   `${significant(inUnitNumber(COLUMNS[id][column]!.kind, units[column]!, si), 4)} ${units[column]}`
 const rangeText = (id: MeasurementId, column: number, units: readonly string[], { low, high }: ColumnRange) =>
   `${inUnit(id, column, units, low)} to ${inUnit(id, column, units, high)}`
-
-/** Rows that repeat an earlier stretch of at least two rows; and pairs of equal neighbours, where a third of all rows are such. */
-function copiesIn(rows: Rows): Set<number> {
-  const keys = rows.map((row) => row.join(' '))
-  const min = (rows[0]?.length ?? 1) === 1 ? 4 : 2
-  const copies = new Set<number>()
-  const pairs = keys.flatMap((key, i) => (i > 0 && key === keys[i - 1] ? [i] : []))
-  if (pairs.length >= rows.length / 3) for (const i of pairs) copies.add(i)
-  for (let i = 1; i < keys.length; i++) {
-    let longest = 0
-    for (let j = 0; j < i; j++) {
-      let length = 0
-      while (i + length < keys.length && j + length < i && keys[j + length] === keys[i + length]) length++
-      longest = Math.max(longest, length)
-    }
-    if (longest < min) continue
-    for (let k = 0; k < longest; k++) copies.add(i + k)
-    i += longest - 1
-  }
-  return copies
-}

@@ -101,13 +101,14 @@ export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]):
   const floor = Array.from({ length: model.channels }, (_, c) => {
     const values = read.map((row) => row[c]!)
     const range = Math.max(...values) - Math.min(...values)
-    return Math.max((model.closest ?? MIN_SCATTER_SHARE) * range, 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
+    const displayed = (model.steps?.[c] ?? 0) / Math.sqrt(12)
+    return Math.max((model.closest ?? MIN_SCATTER_SHARE) * range, displayed, 1e-6 * Math.max(...values.map(Math.abs)), 1e-12)
   })
   let part: Part = { model, rows, kept, scatter: floor.map((x) => 5 * x) }
   let fit = fitTogether([part])
   for (let round = 1; round < SCATTER_ROUNDS; round++) {
     const { scatter: found, freedom } = scatterOf(part, fit)
-    const scatter = found.map((x, c) => Math.max(x, floor[c]!))
+    const scatter = found.map((x, c) => Math.max(x, floor[c]!, roundedAlike(part, x, c)))
     const same = scatter.every((x, c) => Math.abs(x - part.scatter[c]!) < SCATTER_TOLERANCE * x)
     part = { ...part, scatter, freedom }
     if (same) break
@@ -116,8 +117,17 @@ export function fitAlone(model: LogModel, rows: Rows, kept: readonly boolean[]):
   return { part, fit, closest: floor }
 }
 
+/** Readings of the same thing that scatter by less than this share of a step are rounded the same way. */
+const ALIKE_BELOW = 0.4
+/** Scatter that leaves the mean of readings of the same thing the rounding that all of them share. */
+function roundedAlike({ model, rows, kept }: Part, scatter: number, c: number): number {
+  const step = model.steps?.[c] ?? 0
+  const same = rows[0]?.length === 1
+  return same && scatter < ALIKE_BELOW * step ? step * Math.sqrt(kept.filter(Boolean).length / 12) : 0
+}
+
 /** Readings, beyond what the fit takes of them, that tell a scatter. Where fewer are left, the usual scatter counts for those that lack. */
-const ENOUGH_FREEDOM = 3
+export const ENOUGH_FREEDOM = 3
 
 /**
  * Scatter of the readings about the fit, widened where neighbours deviate alike: such readings tell less than their number. An error of an instrument

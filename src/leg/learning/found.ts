@@ -1,9 +1,11 @@
 import { studentTQuantile } from '../../numeric/index.js'
-import { type Fit, indexOf, type Part } from './fit.js'
+import { ENOUGH_FREEDOM, type Fit, indexOf, type Part } from './fit.js'
 import { fromCoordinate, type Parameter } from './model.js'
 
 /** Half the interval over the value, beyond which a value counts as undetermined. */
 const MAX_RELATIVE_WIDTH = 0.75
+/** What an angle of either sign is known to without a log: its width counts over that. */
+const ANGLE = Math.PI / 12
 
 /** Estimate of one field from the logs. */
 export interface FieldEstimate {
@@ -55,7 +57,8 @@ function estimateOne(fit: Fit, parts: readonly Part[], path: string): FieldEstim
   const base = { path, logs: telling.map(({ model }) => model.log), value, readings, shares }
   const half = (interval[1] - interval[0]) / 2
   const held = fit.solution.atLimit.includes(i)
-  if (held || !(half < MAX_RELATIVE_WIDTH * Math.abs(value)))
+  const size = parameter.low < 0 ? ANGLE : Math.abs(value)
+  if (held || !(half < MAX_RELATIVE_WIDTH * size))
     return { ...base, interval: undefined, spread: [value, value], why: whyNot(fit, i, held, base.shares) }
   const [low, high] = wider(telling, path, value, interval)
   return { ...base, interval: clipped(interval, parameter), spread: clipped([low, high], parameter), why: whyWider(telling, path) }
@@ -63,14 +66,16 @@ function estimateOne(fit: Fit, parts: readonly Part[], path: string): FieldEstim
 
 /** Degrees of freedom of a standard error of which only a share comes from the scatter of the readings (Welch, Satterthwaite). */
 function freedomOf(telling: readonly Part[], readings: number, shares: readonly Share[]): number {
-  const spare = Math.max(1, readings - telling[0]!.model.learns.length)
+  // Where readings are few, the usual scatter counts for those that lack.
+  const least = telling.every(({ model }) => model.usual !== undefined) ? ENOUGH_FREEDOM : 1
+  const spare = Math.max(least, readings - telling[0]!.model.learns.length)
   const freedom = telling.reduce((sum, part) => sum + (part.freedom ?? Number.POSITIVE_INFINITY), 0)
   const ofScatter = Math.max(0, 1 - shares.reduce((sum, { share }) => sum + share, 0))
   return ofScatter === 0 ? spare : Math.min(spare, Math.max(1, freedom / ofScatter ** 2))
 }
 
-const clipped = ([low, high]: readonly [number, number], { low: least, high: most }: Parameter): readonly [number, number] => [
-  Math.max(low, least),
+const clipped = ([low, high]: readonly [number, number], { low: least, high: end, most = end }: Parameter): readonly [number, number] => [
+  Math.min(Math.max(low, least), most),
   Math.min(high, most),
 ]
 

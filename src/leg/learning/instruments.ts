@@ -13,18 +13,24 @@ export interface Instrument {
   readonly cure: string
 }
 
-const one = (kind: Kind, within: number, what: string, cure: string): Instrument => ({ kind, within, what, cure })
-const SCALE_GAIN = (within: number) =>
-  one(
+export const instrument = (kind: Kind, within: number, what: string, cure: string): Instrument => ({ kind, within, what, cure })
+export const SCALE_GAIN = (within: number) =>
+  instrument(
     'ratio',
     within,
     'gain of the scale',
     'hang a known weight (a litre of water, 9.8 N) on the scale and write what it shows into the log',
   )
-const SCALE_ZERO = (within: number) => one('force', within, 'zero of the scale', 'read the unloaded scale before and after, and subtract')
+export const SCALE_ZERO = (within: number) =>
+  instrument('force', within, 'zero of the scale', 'read the unloaded scale before and after, and subtract')
 
-const ARM_GAIN = one('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights')
-const ANGLE_ZERO = one('angle', Math.PI / 180, 'zero of the angle', 'set the zero against a square or a stop before the first reading')
+const ARM_GAIN = instrument('ratio', 0.02, 'gain of the torque', 'measure the arm to a millimetre, and weigh the weights')
+const ANGLE_ZERO = instrument(
+  'angle',
+  Math.PI / 180,
+  'zero of the angle',
+  'set the zero against a square or a stop before the first reading',
+)
 
 /**
  * What a log may say of its instruments in a comment, such as `# force gain: 1 %`, with the default where it says nothing. Defaults are those of a
@@ -35,13 +41,13 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   cordFriction: {
     'force gain': SCALE_GAIN(0.03),
     'force zero': SCALE_ZERO(0.1),
-    'pulley drag': one(
+    'pulley drag': instrument(
       'ratio',
       0.04,
       'drag of a pulley in the pull',
       'pull the scale directly, without a pulley, or turn the set-up end for end',
     ),
-    'wrap zero': one(
+    'wrap zero': instrument(
       'angle',
       (10 * Math.PI) / 180,
       'angle of wrap',
@@ -50,8 +56,8 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   },
   windup: {
     'torque gain': ARM_GAIN,
-    'angle gain': one('ratio', 0.02, 'gain of the angle', 'use a longer pointer, and measure its length to a millimetre'),
-    'frame give': one(
+    'angle gain': instrument('ratio', 0.02, 'gain of the angle', 'use a longer pointer, and measure its length to a millimetre'),
+    'frame give': instrument(
       'ratio',
       0.12,
       'deflection of frame and bearings as a share of that of the drive',
@@ -61,7 +67,7 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   pretension: {
     'force gain': SCALE_GAIN(0.03),
     'force zero': SCALE_ZERO(2),
-    'temperature drift': one(
+    'temperature drift': instrument(
       'temperatureDifference',
       4,
       'change of the room temperature over the log',
@@ -70,16 +76,16 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   },
   pullOut: { 'force gain': SCALE_GAIN(0.03) },
   freePlay: {
-    'angle gain': one('ratio', 0.03, 'gain of the angle', 'read the play at a longer arm, and measure the arm to a millimetre'),
+    'angle gain': instrument('ratio', 0.03, 'gain of the angle', 'read the play at a longer arm, and measure the arm to a millimetre'),
   },
   efficiency: {
     'torque gain': ARM_GAIN,
-    'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
+    'current gain': instrument('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
   },
   beltPitch: {
-    'span gain': one('ratio', 0.01, 'length of the free span', 'measure it between the tangent points of both pulleys'),
-    'mass gain': one('ratio', 0.05, 'mass of the belt over its length', 'weigh the whole belt on a letter scale'),
-    'temperature drift': one(
+    'span gain': instrument('ratio', 0.01, 'length of the free span', 'measure it between the tangent points of both pulleys'),
+    'mass gain': instrument('ratio', 0.05, 'mass of the belt over its length', 'weigh the whole belt on a letter scale'),
+    'temperature drift': instrument(
       'temperatureDifference',
       4,
       'change of the room temperature over the log',
@@ -90,9 +96,9 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
   springTorque: { 'torque gain': ARM_GAIN, 'angle zero': ANGLE_ZERO },
   weightTorque: { 'torque gain': ARM_GAIN, 'angle zero': ANGLE_ZERO },
   heating: {
-    'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
-    'resistance gain': one('ratio', 0.03, 'resistance of the winding', 'measure it with four wires at a known temperature'),
-    'temperature zero': one(
+    'current gain': instrument('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
+    'resistance gain': instrument('ratio', 0.03, 'resistance of the winding', 'measure it with four wires at a known temperature'),
+    'temperature zero': instrument(
       'temperatureDifference',
       2.5,
       'zero of each thermometer',
@@ -100,26 +106,30 @@ export const INSTRUMENTS: { readonly [M in MeasurementId]: Readonly<Record<strin
     ),
   },
   torqueConstant: {
-    'current gain': one('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
+    'current gain': instrument('ratio', 0.02, 'gain of the current', 'compare the controller with a clamp meter at one held current'),
     'torque gain': ARM_GAIN,
   },
   noLoad: {
-    'current gain': one('ratio', 0.02, 'gain of the current', 'compare with a second meter'),
-    'voltage gain': one('ratio', 0.01, 'gain of the voltage', 'compare with a second meter'),
+    'current gain': instrument('ratio', 0.02, 'gain of the current', 'compare with a second meter'),
+    'voltage gain': instrument('ratio', 0.01, 'gain of the voltage', 'compare with a second meter'),
   },
   footDeflection: {
     'force gain': SCALE_GAIN(0.03),
-    'gauge gain': one('ratio', 0.01, 'gain of the dial gauge', 'compare it with a feeler gauge'),
+    'gauge gain': instrument('ratio', 0.01, 'gain of the dial gauge', 'compare it with a feeler gauge'),
   },
 }
 
 /** Standard deviations of the instruments of a log, SI: what its comments say, or the defaults. */
-export function accuracyOf(log: string, id: MeasurementId, { notes }: ReadLog, remarks: LogRemark[]): Readonly<Record<string, number>> {
-  const known = INSTRUMENTS[id]
+export function accuracyOf(
+  log: string,
+  known: Readonly<Record<string, Instrument>>,
+  { notes }: Pick<ReadLog, 'notes'>,
+  remarks: LogRemark[],
+): Readonly<Record<string, number>> {
   const within: Record<string, number> = Object.fromEntries(Object.entries(known).map(([key, { within: x }]) => [key, x]))
   for (const { key, value, line } of notes) {
-    const instrument = known[key]
-    if (instrument === undefined) {
+    const meant = known[key]
+    if (meant === undefined) {
       const near = nearName(key, Object.keys(known))
       if (near !== undefined)
         remarks.push({
@@ -131,7 +141,7 @@ export function accuracyOf(log: string, id: MeasurementId, { notes }: ReadLog, r
       continue
     }
     try {
-      const { si } = quantity(instrument.kind, value as unknown as In<Kind>)
+      const { si } = quantity(meant.kind, value as unknown as In<Kind>)
       if (si < 0) throw new InputError('learn', [{ path: key, given: show(value), accepts: 'must not be below zero' }])
       within[key] = si
     } catch (error) {
@@ -140,7 +150,7 @@ export function accuracyOf(log: string, id: MeasurementId, { notes }: ReadLog, r
         log,
         line,
         what: 'instrument',
-        message: `${key}: ${value} is not ${instrument.kind === 'ratio' ? 'a share such as 1 %' : 'a quantity of its kind'}; the default is used`,
+        message: `${key}: ${value} is not ${meant.kind === 'ratio' ? 'a share such as 1 %' : 'a quantity of its kind'}; the default is used`,
       })
     }
   }

@@ -8,6 +8,8 @@ export interface Parameter {
   readonly start: number
   readonly low: number
   readonly high: number
+  /** Largest value that the document takes, where the fit may go beyond it. */
+  readonly most?: number
   /** Coordinate of the fit: the logarithm of what is positive. */
   readonly scale: 'plain' | 'log'
   /** Standard deviation round its start in that coordinate, of what is known without the log; absent for what only the log determines. */
@@ -44,6 +46,8 @@ export interface LogModel {
   readonly channels: number
   /** No model of it is closer than this share of the range of the readings. Default 0.2 %. */
   readonly closest?: number
+  /** Step of the display in each channel: no reading is known closer. Default 0. */
+  readonly steps?: readonly number[]
   /** Usual scatter of single readings in each channel: what a log of few readings does not tell. */
   readonly usual?: readonly number[]
   readonly predict: (at: (id: string) => number, rows: Rows) => ArrayLike<number>

@@ -80,6 +80,7 @@ function pullOutModel({ x, drives }: LegModel, log: string, joint: Joint, accura
     start: driveOf(x, joint, 'cord').endRetention?.typical ?? 0.7,
     low: 1e-3,
     high: 3,
+    most: 1,
     scale: 'log',
     deviation: 0.2,
     cure: `log pullOut ${joint}`,

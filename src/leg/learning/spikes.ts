@@ -6,8 +6,9 @@ export interface SpikeOptions {
   readonly spikes?: 'leaveOut' | 'keep'
 }
 
-/** Readings farther than this many robust deviations from the rest are spikes. */
+/** Readings farther than this many robust deviations from many others are spikes; of few, whose median deviation is chance, this much more each. */
 const SPIKE_DEVIATIONS = 6
+const OF_FEW = 5
 /** The median of absolute deviations of a normal scatter, over its standard deviation. */
 const MAD = 0.6744897501960817
 /** Fewest readings of which one can be called a spike. */
@@ -26,7 +27,8 @@ function spikesOf(deviations: readonly number[], closest: number, freedom: numbe
   const middle = median(deviations)
   const nearer = Math.sqrt(deviations.length / freedom)
   const deviation = Math.max((nearer * median(deviations.map((r) => Math.abs(r - middle)))) / MAD, closest)
-  return deviations.flatMap((r, i) => (Math.abs(r - middle) > SPIKE_DEVIATIONS * deviation ? [i] : []))
+  const most = SPIKE_DEVIATIONS * (1 + OF_FEW / deviations.length) * deviation
+  return deviations.flatMap((r, i) => (Math.abs(r - middle) > most ? [i] : []))
 }
 
 /** Which readings stay: all that were kept before, without the spikes. Every spike is reported. */

@@ -16,6 +16,9 @@ export interface Used {
   readonly rivals: readonly { readonly part: Part; readonly fit: Fit; readonly worse: number; readonly late: boolean }[]
 }
 
+/** A display that shows one number most of the time may hide a scatter of this share of its step. */
+const HIDDEN_SHARE = 0.7
+
 /** Fits a log alone, under both laws where it has two. */
 export function fitLog(
   log: string,
@@ -29,7 +32,7 @@ export function fitLog(
   const first = fitAlone(model, rows, kept)
   const channels = Array.from({ length: model.channels }, (_, c) => ({
     deviations: rows.map((_, i) => first.fit.differences[0]![i * model.channels + c] as number),
-    closest: first.closest[c]!,
+    closest: Math.max(first.closest[c]!, HIDDEN_SHARE * (model.steps?.[c] ?? 0), (model.usual?.[c] ?? 0) / 2),
     freedom: (first.part.freedom as number) / model.channels,
   }))
   const stay = withoutSpikes(log, lines, kept, channels, remarks, options)
@@ -70,6 +73,8 @@ const squares = ({ fit, part }: { fit: Fit; part: Part }): number =>
 
 /** Neighbours that deviate alike mean that the model leaves something out. */
 const MAX_AUTOCORRELATION = 0.35
+/** Readings that scatter by more than this many times the usual follow something else. */
+const MAX_ROUGHNESS = 4
 function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: LogRemark[]): void {
   const { channels } = part.model
   const worst = Math.max(
@@ -77,7 +82,17 @@ function misfit(log: string, { fit, part }: { fit: Fit; part: Part }, remarks: L
       alikeness(part.kept.flatMap((keep, i) => (keep ? [fit.differences[0]![i * channels + c] as number] : []))),
     ),
   )
-  if (worst > MAX_AUTOCORRELATION)
+  const { steps, usual } = part.model
+  const rough = Math.max(0, ...(usual ?? []).map((one, c) => part.scatter[c]! / Math.max(one, steps?.[c] ?? 0)))
+  if (rough > MAX_ROUGHNESS)
+    remarks.push(
+      ofLog(
+        log,
+        'misfit',
+        `readings lie ${significant(rough, 2)} times as far from the model as usual: did something slip, was a unit or an instrument changed on the way? The intervals are widened for that`,
+      ),
+    )
+  else if (worst > MAX_AUTOCORRELATION)
     remarks.push(
       ofLog(
         log,
