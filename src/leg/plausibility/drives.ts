@@ -1,6 +1,8 @@
 import type { Quantity } from '../../units/index.js'
 import type { PartlyLeg } from '../document/partly.js'
 import { centreLine } from '../document/rules-of-cords.js'
+import { type AnyDrive, quantityOf } from './any-drive.js'
+import { beltDriveOf } from './belt-drives.js'
 import { type Relation, type Relations, ratio, si } from './relation.js'
 
 /** Sizes and tensions of a drive against its cord or belt, and numbers of a sheet against each other. The ranges are common practice. */
@@ -13,23 +15,6 @@ export const driveRelations: Relations = (leg, add) => {
   for (const one of rodOf(leg)) add(one)
 }
 
-/** Any drive: fields of every kind, absent where the kind has none. */
-interface AnyDrive {
-  readonly kind?: string | undefined
-  readonly cord?: string | undefined
-  readonly belt?: string | undefined
-  readonly pinion?: Wound | undefined
-  readonly drum?: (Wound & { readonly bore?: Quantity; readonly groovePitch?: Quantity }) | undefined
-  readonly anchor?: { readonly postDiameter?: Quantity; readonly postLength?: Quantity; readonly edgeDistance?: Quantity } | undefined
-  readonly [quantity: string]: unknown
-}
-interface Wound {
-  readonly grooveDiameter?: Quantity<'length'>
-  readonly centreLineRadius?: Quantity<'length'>
-  readonly turns?: Quantity<'count'>
-  readonly length?: Quantity<'length'>
-}
-
 const drivesOf = ({ joints }: PartlyLeg): (readonly [path: string, drive: AnyDrive])[] =>
   (
     [
@@ -39,21 +24,6 @@ const drivesOf = ({ joints }: PartlyLeg): (readonly [path: string, drive: AnyDri
       ['joints.knee.through', joints?.knee?.through],
     ] as const
   ).flatMap(([path, drive]) => (drive === undefined ? [] : [[path, drive as AnyDrive] as const]))
-
-const quantityOf = (drive: AnyDrive, name: string) => drive[name] as Quantity | undefined
-
-function beltDriveOf(path: string, drive: AnyDrive, { belts }: PartlyLeg): Relation[] {
-  const name = drive.belt as string
-  return [
-    ratio(
-      [`${path}.pretension`, quantityOf(drive, 'pretension')],
-      [`belts.${name}.allowableTension`, belts?.[name]?.allowableTension],
-      'the pretension over the allowable tension of the belt',
-      [0.02, 1],
-      [0, 4],
-    ),
-  ]
-}
 
 function cordDriveOf(path: string, drive: AnyDrive, { cords }: PartlyLeg): Relation[] {
   const name = drive.cord as string

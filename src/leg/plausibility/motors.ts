@@ -113,7 +113,7 @@ function constantsOf(path: string, motor: Motor): Relation[] {
             what: 'the electrical time constant of the motor',
             is: (2 * si(phaseInductance)) / si(terminalResistance),
             kind: 'time',
-            usual: [1e-4, 0.01],
+            usual: [1.5e-4, 0.007],
           } as const,
         ]
       : []),

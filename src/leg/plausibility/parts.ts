@@ -43,7 +43,7 @@ const tighteningOf = ([path = '', ...others]: readonly string[], torque: Quantit
   what: 'the tightening torque over cubed diameter and proof stress of the bolt',
   is: si(torque) / (threadOf(thread).diameter ** 3 * propertyClass.si(of as never).proofStress),
   kind: 'ratio',
-  usual: [0.004, 0.12],
+  usual: [0.007, 0.12],
 })
 
 const pinRelations: Relations = ({ pins, bosses, joints }, add) => {

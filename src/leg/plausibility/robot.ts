@@ -85,7 +85,7 @@ function supplyOf({ supply }: PartlyLeg): Relation[] {
       what: 'the current of the supply in a short circuit over its current limit',
       is: si(voltage) / (si(internalResistance) * si(currentLimit)),
       kind: 'ratio',
-      usual: [1.1, 80],
+      usual: [1.1, 45],
     },
   ]
 }

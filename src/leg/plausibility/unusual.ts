@@ -4,6 +4,7 @@ import type { Leg } from '../document/leg.js'
 import type { PartlyLeg, Report } from '../document/partly.js'
 import { familyOf } from '../document/rules-of-materials.js'
 import { eachLeaf, type Leaf, type LegDefault } from '../schema/index.js'
+import { relationsAcross } from './across.js'
 import { cordAndBeltRelations } from './cords-and-belts.js'
 import { driveRelations } from './drives.js'
 import { loadRelations } from './loads.js'
@@ -33,6 +34,7 @@ const SUBJECTS = [
   fastenerRelations,
   robotRelations,
   loadRelations,
+  relationsAcross,
 ]
 
 function relationsOf(leg: PartlyLeg): Relation[] {
