@@ -24,6 +24,8 @@ const printed = read('mudflat-leg-first')
 /** Sentences with a word of prints, but for cautions, fields of the default print, sources of tables, and the reasons of checks that do not apply. */
 const ofPrints = (text: string) =>
   text
+    // A reason that several fields have stands with the first of them.
+    .replaceAll(/\|as (F\d+)\|(?=\n)/g, (_, first: string) => `|${new RegExp(`\\|${first}\\|[^|]*\\|[^|]*\\|([^|]*)\\|`).exec(text)?.[1]}|`)
     .replace(/\n## Checks not evaluated[\s\S]*/, '')
     .replace(/\n## (Sources)\n[\s\S]*?(?=\n## |$)/g, '')
     .replace(/\n## Calculation steps\n[\s\S]*?(?=\n## |$)/, '')

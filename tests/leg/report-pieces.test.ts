@@ -31,7 +31,7 @@ import {
   table,
   text,
 } from '../../src/leg/report/blocks.js'
-import { chartTable } from '../../src/leg/report/chart-table.js'
+import { chartTable, withColumns } from '../../src/leg/report/chart-table.js'
 import { compactSvg } from '../../src/leg/report/compact-svg.js'
 import {
   bandText,
@@ -53,7 +53,7 @@ import { boltsName, instanceName } from '../../src/leg/report/instance-words.js'
 import { markdownPage } from '../../src/leg/report/markdown-blocks.js'
 import { inPage } from '../../src/leg/report/page-svg.js'
 import { forPhone } from '../../src/leg/report/phone-chart.js'
-import { placesText } from '../../src/leg/report/places.js'
+import { placesText, placesTexts } from '../../src/leg/report/places.js'
 import { plainTable, textPage } from '../../src/leg/report/text-blocks.js'
 import { unitsInHead } from '../../src/leg/report/unit-heads.js'
 import { Quantity } from '../../src/units/index.js'
@@ -94,13 +94,14 @@ describe('numbers', () => {
     expect([reserveText(99.96), reserveText(100), reserveText(1.2345)]).toEqual(['100', 'over 100', '1.23'])
     const check = (monotone: boolean) => ({ range: { worst: 0.5, best: 120, monotone } }) as never
     expect([bandText(check(true)), bandText(check(false))]).toEqual(['0.5 to over 100', '0.5 (least found) to over 100'])
+    expect(bandText({ range: { worst: 2, best: 2, monotone: true } } as never)).toBe('none')
     expect([0.99, 1, 1.19, 1.2].map((reserve) => standing({ reserve, requiredReserve: 1.2 } as never))).toEqual([
       'fails',
       'short',
       'short',
       'holds',
     ])
-    expect([temperatureText(undefined), temperatureText(new Quantity(300, 'temperature'))]).toEqual(['no steady value', '26.85 degC'])
+    expect([temperatureText(undefined), temperatureText(new Quantity(300, 'temperature'))]).toEqual(['unsteady', '26.85 degC'])
   })
 
   test('units stand in the head of a column where all of its numbers have the same', () => {
@@ -125,7 +126,12 @@ describe('numbers', () => {
       head: ['mass, kg'],
       rows: [[['1e-3', { text: '[2]' }]], ['2']],
     })
-    // One row keeps its unit, and so does a column with a word in it.
+    // A word among numbers has no unit; one number keeps its own, with a word beside it as well.
+    expect(unitsInHead({ head: ['warm'], rows: [['5 K'], ['infinite'], ['7 K']] })).toEqual({
+      head: ['warm, K'],
+      rows: [['5'], ['infinite'], ['7']],
+    })
+    expect(unitsInHead({ head: ['turn'], rows: [['5 K'], ['0.3'], ['7 K']] }).head).toEqual(['turn'])
     expect(unitsInHead({ head: ['force'], rows: [['5 N']] }).head).toEqual(['force'])
     expect(unitsInHead({ head: ['force'], rows: [['5 N'], ['none']] }).rows).toEqual([['5 N'], ['none']])
   })
@@ -164,6 +170,10 @@ describe('words', () => {
     expect(placesText([{ link: 'upper', boltGroup: 'stack', material: 'PC', motor: 'main' } as never])).toBe('upper link, stack bolts, PC')
     expect(placesText(['walk', 'trot', 'drop', 'hop'].map((event) => ({ event, joint: 'hip' })) as never)).toBe('hip')
     expect(placesText(['walk', 'trot', 'dropEnd'].map((event) => ({ event })) as never)).toBe('walk and trot and end of a landing')
+    // What several steps have in common stands once, where that saves a line of letters.
+    const cold = (joint: string) => [{ joint, event: 'drop', air: 'cold', age: 'year' }] as never
+    expect(placesTexts([cold('hip'), cold('knee')])).toEqual({ common: 'drop, cold air, after a year', own: ['hip', 'knee'] })
+    expect(placesTexts([[{ joint: 'hip', plate: 'p' }], [{ joint: 'hip' }]] as never)).toEqual({ common: '', own: ['hip, p', 'hip'] })
   })
 
   test('checks are named by part, joint and mode; the first four of a list, then a count', () => {
@@ -335,6 +345,44 @@ describe('the numbers of a chart', () => {
     expect([uneven[0], uneven.at(-1)]).toEqual([0, 11])
     const guided = chartTable(pointChart({ ...words, x, y, series: [line('a', 1)], lines: [line('limit', 2)] })).rows
     expect(guided.map(([name]) => name)).toEqual(['limit', 'limit', 'a'])
+  })
+
+  test('of a cloud the marks that are outermost in both directions, of however many', () => {
+    const cloud = Array.from({ length: 400 }, (_, i): [number, number] => [Math.cos(i) ** 2, Math.sin(7 * i) ** 2])
+    const { rows } = chartTable(pointChart({ ...words, x, y, series: [{ name: 'a', points: [...cloud, [2, 0], [0, 3]] }] }))
+    const printed = rows.map(([, at, value]) => [Number(at), Number(value)] as const)
+    expect([printed[0], printed.at(-1)]).toEqual([
+      [0, 3],
+      [2, 0],
+    ])
+    for (const [at, value] of printed) expect(cloud.filter((other) => other[0] > at + 1e-3 && other[1] > value + 1e-3)).toEqual([])
+  })
+
+  test('lines over the same points and bars of the same names stand beside each other', () => {
+    const line = (name: string, at: number[]) => ({ name, points: at.map((one) => [one, 2 * one] as [number, number]) })
+    const beside = (at: number[], rules: { name: string; at: number; axis?: 'x' }[]) =>
+      withColumns(chartTable(lineChart({ ...words, x, y, series: [line('a', [0, 1, 2]), line('b', at)], rules })))
+    expect(beside([0, 2], [{ name: 'level', at: 5 }])).toEqual({
+      head: ['turns', 'a [N]', 'b [N]', 'level [N]'],
+      rows: [
+        ['0', '0', '0', '5'],
+        ['1', '2', '', '5'],
+        ['2', '4', '4', '5'],
+      ],
+    })
+    // A point of its own, or a line across, keeps one row for each point.
+    expect(beside([0, 1.5], []).head[0]).toBe('series')
+    expect(beside([0, 2], [{ name: 'end', at: 1, axis: 'x' }]).head[0]).toBe('series')
+    const bar = (name: string, group: string, to: number) => ({ name, group, to, label: to > 1 ? `${to} mm` : '' })
+    const bars = [bar('pin', 'less', 1), bar('pin', 'more', 2), bar('bore', 'less', 3), bar('bore', 'more', 0.5)]
+    expect(withColumns(chartTable(barChart({ ...words, value: y, bars })))).toEqual({
+      head: ['what', 'force [N], less', 'more'],
+      rows: [
+        ['pin', '1', '2 (2 mm)'],
+        ['bore', '3 (3 mm)', '0.5'],
+      ],
+    })
+    expect(withColumns(chartTable(barChart({ ...words, value: y, bars: bars.slice(1) }))).head[3]).toBe('group')
   })
 
   test('on a phone names break into lines, and clouds keep every fourth point', () => {

@@ -22,8 +22,14 @@ export const amount = (kind: Kind, si: number): string =>
 /** The same with every digit that was given. */
 export const exactAmount = (kind: Kind, si: number): string => (si === 0 ? amount(kind, si) : unitSigns(documentAmount(kind, si)))
 
+/** A number beside one so many times its size is the rounding of what was calculated. */
+const ROUNDING = 1e-14
+
 /** Numbers of one kind; the unit stands once where it is the same. */
-export const amounts = (kind: Kind, items: readonly number[]): string => inOneUnit(items.map((si) => amount(kind, si)))
+export function amounts(kind: Kind, items: readonly number[]): string {
+  const largest = Math.max(...items.map(Math.abs).filter(Number.isFinite))
+  return inOneUnit(items.map((si) => amount(kind, Math.abs(si) < ROUNDING * largest ? 0 : si)))
+}
 
 /** The same with every digit that was given. */
 export const exactAmounts = (kind: Kind, items: readonly number[]): string => inOneUnit(items.map((si) => exactAmount(kind, si)))

@@ -85,8 +85,8 @@ function unsettledBlocks({ unsettled }: Assessment): Block[] {
   if (unsettled.length === 0) return []
   const byReason = new Map<string, string[]>()
   for (const { case: id, joint, loop, why } of unsettled) {
-    const reason = `${loop} do not converge. ${why}`
-    byReason.set(reason, [...(byReason.get(reason) ?? []), `${lower(LOAD_CASES[id].title)} (${jointWords(joint)})`])
+    const reason = `${loop} of the ${jointWords(joint)} do not converge. ${why}`
+    byReason.set(reason, [...(byReason.get(reason) ?? []), lower(LOAD_CASES[id].title)])
   }
   return [
     section('unsettled', 'Load cases without a thermal steady state', [

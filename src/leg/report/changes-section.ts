@@ -1,11 +1,12 @@
 import { unitSigns } from '../assess/sentence.js'
 import type { Assessment } from '../result.js'
 import { listed } from './amounts.js'
-import { type Block, led, type Piece, points, section, text, type Words } from './blocks.js'
+import { type Block, led, type Piece, plainWords, points, section, text, type Words } from './blocks.js'
 import type { Change, Changes } from './changes.js'
 import { rankOf } from './checks-section.js'
 import { placeOf, reserveText, standing } from './content.js'
 import type { SideEffect } from './side-effects.js'
+import { pieces } from './step-lines.js'
 
 /** Checks that lose their reserve are named up to this many. */
 const MAX_NAMED = 2
@@ -74,12 +75,13 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
   const short = assessment.checks.filter((check) => check.reserve < check.requiredReserve)
   if (short.length === 0) return []
   const rest = short.length - changes.length
-  const remedies = new Map<string, string>()
-  // A remedy that several checks have stands with the first of them.
-  const remedyOf = (remedy: string, rank: string) => {
-    const first = remedies.get(remedy)
-    if (first === undefined) remedies.set(remedy, rank)
-    return first === undefined ? remedy : `as for ${first}`
+  const known = new Map<string, string>()
+  // What several checks have in common stands with the first of them.
+  const once = <W extends Words>(words: W, rank: string): W | string => {
+    const text = plainWords(words)
+    const first = known.get(text)
+    if (first === undefined) known.set(text, rank)
+    return first === undefined ? words : `as for ${first}`
   }
   return [
     section('changes', 'What to change', [
@@ -96,10 +98,15 @@ export function changesSection(assessment: Assessment, changes: readonly Changes
             '): ',
           ]
           return own.length === 0
-            ? [...lead, `${remedyOf(check.remedy, rank)}.${nearestWords(nearest)}`]
+            ? [...lead, `${once(check.remedy, rank)}.${nearestWords(nearest)}`]
             : [
                 ...lead,
-                ...own.flatMap((change, i): Piece[] => [...(i === 0 ? [] : ['; or ']), ...changeWords(assessment, change, '')]),
+                ...pieces(
+                  once(
+                    own.flatMap((change, i): Piece[] => [...(i === 0 ? [] : ['; or ']), ...changeWords(assessment, change, '')]),
+                    rank,
+                  ),
+                ),
                 '.',
               ]
         }),

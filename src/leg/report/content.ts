@@ -21,7 +21,7 @@ export const reserveText = (reserve: number): string => (reserve >= 100 ? 'over 
 
 /** The band of a reserve. */
 export const bandText = ({ range: { worst, best, monotone } }: CheckResult): string =>
-  `${reserveText(worst)}${monotone ? '' : ' (least found)'} to ${reserveText(best)}`
+  monotone && worst === best ? 'none' : `${reserveText(worst)}${monotone ? '' : ' (least found)'} to ${reserveText(best)}`
 
 /** Whether a check fails, is short of its required reserve, or holds: in words, so that colour is never needed. */
 export const standing = ({ reserve, requiredReserve }: CheckResult): 'fails' | 'short' | 'holds' =>
@@ -160,4 +160,4 @@ export function checkList(keys: readonly string[]): string {
 
 /** A temperature of a motor in the table of load cases. */
 export const temperatureText = (temperature: Quantity<'temperature'> | undefined): string =>
-  temperature === undefined ? 'no steady value' : String(temperature)
+  temperature === undefined ? 'unsteady' : String(temperature)

@@ -16,7 +16,7 @@ export function torqueSpeed(leg: LegModel): Chart {
   const series = clouds.map(({ name, points }) => ({ name, points: points.map(([speed, torque]) => [rpm(speed), torque] as const) }))
   return pointChart({
     title: 'Torque and speed of the motors over a stride',
-    description: `Each mark is one moment of a stride at a motor's shaft, with the inertia of links and rotor. The line is the motor limit at the supply voltage, with the winding as warm as after walking.${series.length < 4 ? ' A gait that the leg cannot follow is not shown.' : ''}`,
+    description: `Each mark is one moment of a stride at a motor's shaft, with the inertia of links and rotor. The line is the motor limit at the supply voltage, with the winding as warm as after walking. The table has the outermost marks.${series.length < 4 ? ' A gait that the leg cannot follow is not shown.' : ''}`,
     x: { title: 'motor speed', unit: 'rpm', zero: true },
     y: { title: 'motor torque', unit: 'N m', zero: true },
     series,

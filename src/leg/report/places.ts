@@ -23,12 +23,27 @@ const SHOWN = [
 const MAX_PLACES = 3
 
 /** Where a step belongs: `knee, drop, cold air`. Instances that share the step stand together. */
-export function placesText(places: readonly Partial<Names>[]): string {
+export const placesText = (places: readonly Partial<Names>[]): string => placesParts(places).join(', ')
+
+/** The same, index by index. */
+function placesParts(places: readonly Partial<Names>[]): string[] {
   return SHOWN.flatMap((index) => {
     const names = [...new Set(places.flatMap((names) => names[index] ?? []))].filter((name) => name !== 'main')
     if (names.length === 0) return []
     return names.length > MAX_PLACES ? [] : [names.map((name) => instanceWords(index, name)).join(' and ')]
-  }).join(', ')
+  })
+}
+
+/** Letters that have to be saved by what several steps have in common, before it stands apart. */
+const WORTH = 8
+
+/** Where each of several steps belongs, and what of that they have in common. */
+export function placesTexts(steps: readonly (readonly Partial<Names>[])[]): { readonly common: string; readonly own: readonly string[] } {
+  const parts = steps.map(placesParts)
+  const shared = (parts[0] ?? []).filter((part) => parts.every((each) => each.includes(part)))
+  const common = shared.join(', ')
+  if (common.length * (steps.length - 1) < WORTH) return { common: '', own: steps.map(placesText) }
+  return { common, own: parts.map((each) => each.filter((part) => !shared.includes(part)).join(', ')) }
 }
 
 function instanceWords(index: (typeof SHOWN)[number], name: string): string {

@@ -9,7 +9,7 @@ import { casesSection, footSection, measureSection } from './cases-section.js'
 import { cautionsOf } from './cautions.js'
 import { type Changes, changesOf } from './changes.js'
 import { changesSection, firstChange } from './changes-section.js'
-import { chartTable } from './chart-table.js'
+import { chartTable, withColumns } from './chart-table.js'
 import { besides, chartsOf } from './charts.js'
 import { chainsSection, checksNamed, rankedSection } from './checks-section.js'
 import { measurementText, priorsText, standing, verdictText } from './content.js'
@@ -118,7 +118,7 @@ function chartsSection(assessment: Assessment, pictures: readonly ReportPicture[
   // The reserves stand in the ranking: their chart is there to be seen.
   const charts = besides(all, drawings)
     .filter(({ id }) => drawn || id !== 'reserves')
-    .map((beside) => ({ ...beside, table: chartTable(beside.chart) }))
+    .map((beside) => ({ ...beside, table: withColumns(chartTable(beside.chart)) }))
   const [shown, empty] = [charts.filter(({ table }) => table.rows.length > 0), charts.filter(({ table }) => table.rows.length === 0)]
   return section('charts', 'Charts', [
     ...(!drawn

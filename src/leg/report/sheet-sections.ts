@@ -1,4 +1,3 @@
-import type { Source } from '../../formula/index.js'
 import type { Kind } from '../../units/index.js'
 import type { CheckFindings } from '../assess/findings.js'
 import { keyOfResult, recordedOf } from '../assess/recorded.js'
@@ -8,12 +7,12 @@ import { hasPrints } from '../printed.js'
 import type { Assessment } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
 import { beltOrCordOf } from '../second-stage.js'
-import { capital, remarkWords } from './amounts.js'
-import { type Block, type Piece, points, section, table, text, type Words } from './blocks.js'
-import { EVIDENCE, UNVERIFIED_MEANS } from './content.js'
+import { capital } from './amounts.js'
+import { type Block, type Piece, points, section, table, type Words } from './blocks.js'
 import { Numbering } from './numbering.js'
 import { Origins, type ValueRow } from './origins.js'
 import { Sources } from './sources.js'
+import { specificationSection } from './specification-section.js'
 import { References } from './step-cells.js'
 import { stepsSection } from './steps-section.js'
 
@@ -53,7 +52,7 @@ export function numberedSheet(assessment: Assessment, chosen: readonly CheckResu
   return {
     side: (check, which) => (sides.get(check) as { readonly demand: readonly Piece[]; readonly capacity: readonly Piece[] })[which],
     steps,
-    specification: specificationSection(origins),
+    specification: specificationSection(origins.fields),
     values: valuesSection(origins, sources),
     sources: sources.section(),
     count: numbering.groups.reduce((sum, group) => sum + group.steps.length, 0),
@@ -63,33 +62,6 @@ export function numberedSheet(assessment: Assessment, chosen: readonly CheckResu
 
 const sidesOf = ({ findings: [hardest] }: CheckFindings): Cell[] =>
   hardest === undefined ? [] : [hardest.comparison.demand, hardest.comparison.capacity]
-
-/** The specification as it was given, with what was filled in; fields of one part stand below its name. */
-function specificationSection({ fields }: Origins): Block {
-  const filled = fields.filter((field) => field.filled !== undefined).length
-  const rows: Words[][] = []
-  const ids: (string | undefined)[] = []
-  let part = ''
-  for (const { ref, name, value, filled: why } of fields) {
-    const at = name.lastIndexOf(': ')
-    const own = at < 0 ? '' : name.slice(0, at)
-    if (own !== part) {
-      rows.push(['', [{ text: own, strong: true }], '', ''])
-      ids.push(undefined)
-      part = own
-    }
-    rows.push([ref, name.slice(at < 0 ? 0 : at + 2), value, why === undefined ? '' : reason(why)])
-    ids.push(ref)
-  }
-  return section('specification', 'Specification', [
-    text(
-      `Fields as they were given, ${fields.length - filled} of ${fields.length}. The others were filled in, each with its reason. ${UNVERIFIED_MEANS}`,
-    ),
-    table('Every field of the specification with its value', ['no.', 'field', 'value', 'why it was filled in'], rows, ids),
-  ])
-}
-
-const reason = ({ level, where }: Source): string => `${remarkWords(where)} (${EVIDENCE[level] ?? level})`
 
 /** Sources of a value and the fields that it follows from. */
 const originOf = (sources: readonly Piece[], by: readonly string[]): readonly Piece[] => [

@@ -7,15 +7,17 @@ import { driveWords } from './drive-words.js'
 import { equationWords } from './equation-words.js'
 import { instanceName } from './instance-words.js'
 import type { NumberedStep, StepGroup } from './numbering.js'
-import { placesText } from './places.js'
+import { placesTexts } from './places.js'
 import { PROCEDURES } from './procedures.js'
 import type { Sources } from './sources.js'
 import { type Column, inputColumns, type References, resultColumns } from './step-cells.js'
-import { linesOf, pieces, type Shown } from './step-lines.js'
+import { linesOf, onceLong, pieces, type Shown } from './step-lines.js'
 import { unitsInHead } from './unit-heads.js'
 
 /** Fewer steps than this stand as lines, more as a table. */
 const MIN_ROWS = 3
+/** Two steps with more inputs and results than this stand beside each other. */
+const MAX_LINE = 3
 /** A table of more columns than this stands on its side, so many steps beside each other. */
 const MAX_COLUMNS = 8
 const MAX_STEPS = 8
@@ -92,7 +94,8 @@ function procedureOf({ id }: AnyFormula, hasEquations: boolean): Block[] {
 const inWords = (statements: readonly string[]): string => remarkWords(statements.join('; '))
 
 function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonly Shown[], results: readonly Shown[]): Block[] {
-  if (steps.length === 1) return [linesOf(steps, inputs, results)]
+  const { common: everywhere, own: places } = placesTexts(steps.map((step) => step.places))
+  if (steps.length === 1) return [linesOf(steps, places, inputs, results)]
   const all = steps.map((_, i) => i)
   const common = inputs.filter((column) => same(column, all))
   const apart = inputs.filter((column) => !common.includes(column))
@@ -100,20 +103,21 @@ function bodyOf(caption: string, steps: readonly NumberedStep[], inputs: readonl
   const ofJoint = apart.filter((column) => byJoint.size > 1 && [...byJoint.values()].every((rows) => same(column, rows)))
   const own = apart.filter((column) => !ofJoint.includes(column))
   const head: Block[] = [
+    ...(everywhere === '' ? [] : [text(`All for ${everywhere}.`)]),
     ...(common.length === 0 ? [] : [commonLine('In all: ', common, 0)]),
     ...(ofJoint.length === 0
       ? []
       : [...byJoint].map(([joint, [first]]) => commonLine(`In all of the ${instanceName(joint)}: `, ofJoint, first as number))),
   ]
-  const columns = [...own, ...results]
-  if (steps.length < MIN_ROWS) return [...head, linesOf(steps, own, results)]
-  const places = steps.map((step) => placesText(step.places))
+  const columns = [...own, ...results.map((column) => onceLong(column, steps))]
+  const isLong = steps.length === MIN_ROWS - 1 && columns.length > MAX_LINE
+  if (steps.length < MIN_ROWS && !isLong) return [...head, linesOf(steps, places, own, results)]
   const placed = places.some((place) => place !== '')
   const { head: names, rows } = unitsInHead({
     head: ['step', ...(placed ? ['for'] : []), ...columns.map(({ name }, i) => `${i < own.length ? '' : '= '}${name}`)],
     rows: steps.map((step, i) => [step.number, ...(placed ? [places[i] as string] : []), ...columns.map(({ cells }) => cells[i] as Words)]),
   })
-  if (columns.length > MAX_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
+  if (isLong || columns.length > MAX_COLUMNS) return [...head, ...onItsSide(caption, names, rows)]
   return [
     ...head,
     table(

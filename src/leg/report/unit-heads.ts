@@ -10,14 +10,19 @@ const NUMBER = /^(-?[\d.]+(?:e-?\d+)?) ?([^\d,\s][^\d,]*)$/
 /** The text of a cell that starts with a number. */
 const leading = (cell: Words): string => (typeof cell === 'string' ? cell : typeof cell[0] === 'string' ? cell[0] : '')
 
-/** A table whose units stand in its head, where all numbers of a column have the same one. */
+/** A cell without a number, such as "infinite". */
+const isWord = (cell: Words): boolean => /^\D+$/.test(leading(cell))
+
+/** A table whose units stand in its head, where all numbers of a column, two at least, have the same one. */
 export function unitsInHead({ head, rows }: Rows): Rows {
   const units = head.map((_, i) => {
-    const found = new Set(rows.map((cells) => NUMBER.exec(leading(cells[i] as Words))?.[2]))
-    return rows.length > 1 && found.size === 1 ? [...found][0] : undefined
+    const numbers = rows.map((cells) => cells[i] as Words).filter((cell) => !isWord(cell))
+    const found = new Set(numbers.map((cell) => NUMBER.exec(leading(cell))?.[2]))
+    return numbers.length > 1 && found.size === 1 ? [...found][0] : undefined
   })
   const bare = (cell: Words): Words => {
-    const number = NUMBER.exec(leading(cell))?.[1] as string
+    const number = NUMBER.exec(leading(cell))?.[1]
+    if (number === undefined) return cell
     return typeof cell === 'string' ? number : ([number, ...cell.slice(1)] as readonly Piece[])
   }
   return {

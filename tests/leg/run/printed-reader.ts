@@ -73,7 +73,7 @@ function take(row: PrintedStep, column: string, cell: string): void {
   if (cell === '') return
   const [name = '', unit] = column.replace(/^= /, '').split(', ')
   const { value, ...rest } = inputOf(cell)
-  const whole = unit === undefined ? value : unit === '°' ? `${value}°` : `${value} ${unit}`
+  const whole = unit === undefined || /^(minus )?infini/.test(value) ? value : unit === '°' ? `${value}°` : `${value} ${unit}`
   if (column.startsWith('= ')) row.results.set(name, whole)
   else row.inputs.set(name, { value: whole, ...rest })
 }
@@ -124,6 +124,14 @@ function groupOf(text: string): PrintedGroup {
       for (const [i, cell] of cells.entries()) if (i > (placed ? 1 : 0)) take(row, head[i] as string, cell)
     }
   }
+  // A long list stands once: other steps name the first with the same.
+  for (const row of rows)
+    for (const [name, value] of row.results) {
+      const [, same] = /^as (\d+\.\d+)$/.exec(value) ?? []
+      const whole = same === undefined ? value : rows.find(({ number }) => number === same)?.results.get(name)
+      if (whole === undefined) throw new Error(`${row.number} is said to be as ${same}, which has no ${name}`)
+      row.results.set(name, whole)
+    }
   for (const [row, place] of places)
     for (const [name, input] of ofJoint.get(place.split(',')[0] as string) ?? []) row.inputs.set(name, input)
   return { title: first.replace(/^\d+ /, ''), equations, rows }
