@@ -85,9 +85,13 @@ export function stepsOf({
   bonds,
   sleeves,
   pivots,
+  pinions,
+  encoders,
 }: Pick<AssemblyPlan, 'rod' | 'drives' | 'windings' | 'tensioners' | 'bonds' | 'checks'> & {
   sleeves: boolean
   pivots: readonly string[]
+  pinions: readonly string[]
+  encoders: readonly string[]
   presses: readonly PressStep[]
   prints: boolean
   shaft: boolean
@@ -105,9 +109,11 @@ export function stepsOf({
     ...pressing(presses),
     ...pivots,
     ...(sleeves ? ['Put the metal sleeves in; each must be level with or slightly above its part.'] : []),
+    ...pinions,
     ...drives.flatMap(({ before }) => before),
     'Before a motor is bolted on, put one screw through the stack by hand and measure how far it stands out: no more than the thread of the motor is deep. Bolt the motors to their plates, then plate and hip housing, crosswise in the passes listed. Without a torque wrench, pull a lever of 100 mm on the key with a luggage scale, as listed.',
     'After each motor measure from a motor wire to its can: no contact, or a screw touches the winding.',
+    ...encoders,
     ...(shaft ? ['Fit the hip shaft, its end cap and its screw.'] : []),
     ...(rod?.steps ?? []),
     ...drives.flatMap(({ steps }) => steps),

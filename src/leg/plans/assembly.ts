@@ -15,6 +15,7 @@ import { pivotSteps } from './pivot-work.js'
 import { rodCut } from './rod-steps.js'
 import { shoppingList } from './shopping.js'
 import { displayed } from './show.js'
+import { encoderSteps, pinionSteps } from './small-parts.js'
 import { tensionerSetting, winding } from './tensioning.js'
 import { cordChecks, coupons, troubles } from './workshop-checks.js'
 
@@ -61,6 +62,8 @@ export function assemblyPlan(leg: Leg, options: AssemblyOptions = {}): AssemblyP
       checks,
       bonds: bonded,
       pivots: pivotSteps(bench.x),
+      pinions: pinionSteps(bench),
+      encoders: encoderSteps(bench),
       sleeves: Object.values(bench.x.bolts).some(({ sleeves }) => sleeves),
     }),
     followUps: followUps(bench, tensioners, screws, drives),

@@ -8,10 +8,13 @@ import type { AssemblyPlan } from './assembly-plan.js'
 import { pivotLines } from './pivot-work.js'
 import { phrase, shown } from './sheet-units.js'
 import type { ShoppingLine } from './shopping-line.js'
+import { smallParts } from './small-parts.js'
 import { suppliesLines } from './stock.js'
 
-/** Cord to buy over cord to cut: one more of each, and coupons. */
+/** Cord to buy over cord to cut: one more of each. */
 const SPARE_CORD = 2
+/** Cord for the coupon of each drive, m. */
+const COUPON_CORD = 0.5
 
 /** Purchases for one leg: motors and controllers, cords, belts, gears and gearboxes, pins, rod, screws with nuts and washers, shaft and bearings, adhesive, material and what is used up. @internal */
 export function shoppingList(
@@ -25,8 +28,8 @@ export function shoppingList(
     ...cuts.cords.map(({ joint, cord, cutLength }) => ({
       item: 'cord',
       size: cord,
-      quantity: `${Math.ceil(10 * SPARE_CORD * cutLength.in('m')) / 10} m`,
-      remark: `${jointWords(joint)}: twice the cut, one spare and coupons`,
+      quantity: `${Math.ceil(10 * (SPARE_CORD * cutLength.in('m') + COUPON_CORD)) / 10} m`,
+      remark: `${jointWords(joint)}: twice the cut, one of them to spare, and half a metre for the coupon`,
     })),
     ...cordJoints(x).map((joint) => {
       const { thread, travel } = driveOf(x, joint, 'cord').tensioner
@@ -37,6 +40,7 @@ export function shoppingList(
         phrase`${jointWords(joint)}: thread over at least ${new Quantity(travel, 'length')} of travel`,
       )
     }),
+    ...smallParts(leg),
     ...drives.flatMap(({ parts }) => parts),
     ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
     ...rodLines(rod),

@@ -109,7 +109,7 @@ const LITTLE = 'a little'
 
 /** Consumables of the work: thread lock, grease of gears, retaining compound and degreaser. */
 function usedUp(x: LegNumbers, bonded: boolean): ShoppingLine[] {
-  const screwed = [...drivenBy(x, 'belt'), ...drivenBy(x, 'gear'), ...drivenBy(x, 'direct')]
+  const screwed = [...drivenBy(x, 'cord'), ...drivenBy(x, 'belt'), ...drivenBy(x, 'gear'), ...drivenBy(x, 'direct')]
   const geared = drivenBy(x, 'gear')
   const rings = PIVOTS.some((pivot) => seatedOf(x, pivot)?.retainedBy === 'bond')
   const line = (item: string, size: string, remark: string): ShoppingLine => ({ item, size, quantity: LITTLE, remark })

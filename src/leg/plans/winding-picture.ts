@@ -1,6 +1,6 @@
 import { drawingSvg, Figure, plain } from '../../drawing/index.js'
 import { driveSizes } from '../drawings/drive-sizes.js'
-import { driveFront, pinionView, windingSense } from '../drawings/drive-views.js'
+import { driveFront, grooveHands, pinionView, windingSense } from '../drawings/drive-views.js'
 import { LegValues } from '../drawings/leg-values.js'
 import { angle, degrees, length, word } from '../drawings/words.js'
 import type { LegModel } from '../leg-model.js'
@@ -22,9 +22,10 @@ export function windingPicture(leg: LegModel, { joint, layAt, hipHeldAt, leastTu
   const ends = `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel.`
   const turns = `Start with the middle of the cord at the middle of the pinion, ${s.clamped ? 'under its clamp' : 'marked with a pen'}. Lay ${plain(s.turns / 2, 3)} turns to each side, groove by groove, away from the middle; no turn crosses another.`
   const last = `Then lead each branch over its span on to the drum, ${plain(degrees(s.branch), 4)}° round it, and to its anchor. Pull by hand: both branches must come tight together.`
-  figure.view(driveFront(s)).text(`${ends} ${sense}`).view(pinionView(s)).text(`${turns} ${last}`)
+  const hands = grooveHands(s)
+  figure.view(driveFront(s)).text(`${ends} ${sense}`).view(pinionView(s)).text(`${hands} ${turns} ${last}`)
   figure
-    .say(sense, turns, last)
+    .say(sense, hands, turns, last)
     .rows(
       word('arrangement', s.crossed ? 'crossed' : 'open'),
       length('cord diameter', s.cord),
