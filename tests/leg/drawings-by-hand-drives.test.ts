@@ -138,7 +138,9 @@ describe('a motor that turns its joint itself', () => {
     expect(view.of('thick')[2]![0]).toBe(20)
     expect(view.ends('other').map(([x]) => x)).toEqual([10, 24])
     expect(view.texts).toEqual(expect.arrayContaining(['14', '20', 'Ø70', 'motor', 'plate, PC', 'plane of the leg', 'link']))
-    expect(hip!.description).toContain('120 N across the axis and 2.4 N m of tilting, its plane 14 mm beside their middle')
+    expect(hip!.description).toContain(
+      'They bear 120 N across the axis and 2.4 N m of tilting. The plane of the leg is 14 mm beside their middle',
+    )
   })
 
   test('a joint whose bearings carry the leg as well is drawn with its link about the plane, and says that both axes must be one', () => {

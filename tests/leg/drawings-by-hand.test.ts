@@ -356,7 +356,7 @@ describe('the motor of the knee on its plate', () => {
   })
 
   test('temperatures by radius: bolts, edge of the ring, and a rim with the area of the plate', () => {
-    expect([value('plate-heat-knee', 'radius of the bolts'), value('plate-heat-knee', 'radius of the edge of the motor')]).toEqual([15, 20])
+    expect([value('plate-heat-knee', 'radius of the bolts'), value('plate-heat-knee', 'radius of the edge of the ring')]).toEqual([15, 20])
     expect(value('plate-heat-knee', 'radius of the rim')).toBeCloseTo(Math.sqrt((84 * 96) / Math.PI), 2)
     // Class H, magnets SH, and a plate of PC below its softening.
     expect(value('heat-knee', 'limit of the winding, hottest phase')).toBe(180)

@@ -31,7 +31,11 @@ export function amountTexts(demand: Quantity, capacity: Quantity): readonly [dem
   const unit = own !== undefined && large.in(own as never) < (SMALL_UNIT.test(own) ? THOUSAND : MAX_WHOLE) ? own : other
   const together = unit !== undefined && small.si > 0 && large.si < MAX_RATIO * small.si
   const [d, c] = both.map((text) =>
-    Number.isNaN(text.si) ? 'not a number' : unitSigns(together ? `${significant(text.in(unit as never), 4)} ${unit}` : String(text)),
+    Number.isNaN(text.si)
+      ? 'not a number'
+      : text.si === Number.POSITIVE_INFINITY
+        ? 'infinite'
+        : unitSigns(together ? `${significant(text.in(unit as never), 4)} ${unit}` : String(text)),
   ) as [string, string]
   return [d, c]
 }

@@ -8,8 +8,10 @@ import { seatSection } from './seat-section.js'
 import { type SeatSizes, seatSizes } from './seat-sizes.js'
 import { amount, answerOf, checked, length, resultLines, word } from './words.js'
 
+/** Where the names of the checks of a bearing differ from the name of its pivot. */
+const PREFIX: { readonly [P in Pivot]?: string } = { hip: 'pin', knee: 'pin', sidewaysHip: 'sideways' }
 const idsOf = (pivot: Pivot): readonly string[] =>
-  pivotChecks.map(({ id }) => id).filter((id) => id.startsWith(pivot === 'hip' || pivot === 'knee' ? 'pinBearing.' : `${pivot}Bearing.`))
+  pivotChecks.map(({ id }) => id).filter((id) => id.startsWith(`${PREFIX[pivot] ?? pivot}Bearing.`))
 
 const RETENTION_LABELS = {
   press: 'Its press fit alone holds the ring along the axis.',

@@ -1,5 +1,5 @@
 import { type Point, polar, type View } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
+import type { DrivenJoint } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import type { Facts } from './facts.js'
 import { isPattern, motorGroup } from './present.js'
@@ -17,7 +17,7 @@ export interface BoltCircle {
 }
 
 /** The bolt circle of the motor of a joint; absent where its bolts stand on none. */
-export function boltCircle(facts: Facts, joint: Joint): BoltCircle | undefined {
+export function boltCircle(facts: Facts, joint: DrivenJoint): BoltCircle | undefined {
   const group = motorGroup(facts, joint)
   if (group === undefined || !isPattern(facts, group, 'circle')) return undefined
   const at = { boltGroup: group }

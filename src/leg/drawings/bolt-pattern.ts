@@ -1,5 +1,5 @@
 import { type Drawing, Figure, plain, polar, rectangle, View } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { motorShear, stackPulls, stackShear } from '../parts/bolts/loads.js'
 import { footForce } from '../parts/motion/values.js'
@@ -122,7 +122,7 @@ function holesSentence({ count, hole, sleeve, circle }: NonNullable<ReturnType<t
 }
 
 /** The bolt circle of a motor from the front, with the force across each bolt; a template for the holes. */
-export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function motorPatternDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   const group = motorGroup(facts, joint)
   const holes = boltCircle(facts, joint)
   if (group === undefined || holes === undefined || !hasMotor(facts, joint)) return undefined
@@ -134,8 +134,8 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
   const shear = hardest === undefined ? undefined : facts.tried(motorShear, { ...at, ...facts.case(hardest.case), joint })
   const figure = new Figure({
     id: `bolt-pattern-motor-${joint}`,
-    title: `Bolt circle of the motor of the ${joint}, from the front`,
-    ...answerOf(`Bolt circle of the ${joint}’s motor`, facts.worst(MOTOR, joint)),
+    title: `Bolt circle of the motor of the ${jointWords(joint)}, from the front`,
+    ...answerOf(`Bolt circle of the ${jointWords(joint)}’s motor`, facts.worst(MOTOR, joint)),
   })
   const view = new View('From the side of the motor', { height: 260, template: true })
   view.circle({ centre: [0, 0], radius: s.ringOuter / 2 })
@@ -148,7 +148,9 @@ export function motorPatternDrawing(facts: Facts, joint: Joint): Drawing | undef
       const tip = place(i)
       view.arrow(tip, Math.atan2(tip[1], tip[0]) + Math.PI / 2, shear, perUnit)
     }
-    view.label(place(0), `${plain(shear, 3)} N across each`, { ink: 'force' })
+    // The arrow nearest to the labels, so that no leader crosses the circle.
+    const nearest = Array.from({ length: count }, (_, i) => place(i)).reduce((best, one) => (one[0] > best[0] + 1e-6 ? one : best))
+    view.label(nearest, `${plain(shear, 3)} N across each`, { ink: 'force' })
   }
   view
     .dimension([-circle / 2, 0], [circle / 2, 0], 'below', undefined, 'Ø')

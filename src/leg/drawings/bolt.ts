@@ -1,21 +1,21 @@
 import { barBlock, type Drawing, Figure, plain, type Row } from '../../drawing/index.js'
 import { clampLoadAt } from '../clamp-load-at.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import { settledLoad } from '../parts/bolts/clamp.js'
 import { preload } from '../parts/bolts/values.js'
 import { days as seasonDays } from '../parts/load/fields.js'
 import { boltSection, boltSizes, type Sizes, sum, threadName } from './bolt-section.js'
 import { type Facts, resultSentence } from './facts.js'
-import { amount, answerOf, checked, length, resultLines, word } from './words.js'
+import { amount, answerOf, checked, checkedOf, length, resultLines, word } from './words.js'
 
 const checksOf = (group: string) =>
   ['tightening', 'headPressure', 'slip', 'nut', 'zone', 'separation', 'overload', 'strip', 'length'].map((mode) => `${group}Bolt.${mode}`)
 
 /** One bolt of a group: section with sleeve, nut and clamp cone, and its clamp load. */
-export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor', joint?: Joint): Drawing {
+export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor', joint?: DrivenJoint): Drawing {
   const s = boltSizes(facts, group)
   const worst = facts.worst(checksOf(role), joint)
-  const name = `${role === 'motor' ? 'Motor' : 'Stack'} bolt${joint === undefined ? '' : ` of the ${joint}`}, one of ${s.count}`
+  const name = `${role === 'motor' ? 'Motor' : 'Stack'} bolt${joint === undefined ? '' : ` of the ${jointWords(joint)}`}, one of ${s.count}`
   const figure = new Figure({
     id: `bolt-${role}${joint === undefined ? '' : `-${joint}`}`,
     title: `${name}, section through its axis`,
@@ -37,7 +37,7 @@ export function boltDrawing(facts: Facts, group: string, role: 'stack' | 'motor'
       `An ${threadName(s)} screw clamps ${s.thick.map((t, i) => `${plain(t)} mm of ${s.materials[i]}`).join(' and ')}, ${NUTS[s.nut] ?? s.nut}${s.sleeves ? ', through a metal sleeve' : ''}.`,
       ...new Set(facts.checks(checksOf(role), joint).slice(0, 3).map(resultSentence)),
     )
-    .rows(...rowsOf(s), ...facts.checks(checksOf(role), joint).map(checked))
+    .rows(...rowsOf(s), ...facts.checks(checksOf(role), joint).map(joint === undefined ? checkedOf : checked))
   return figure.done()
 }
 

@@ -2,7 +2,7 @@ import { type Drawing, Figure, plain } from '../../drawing/index.js'
 import { type DrivenJoint, jointWords, seenFrom } from '../numbers.js'
 import { cordCut } from '../plans/cord-cut.js'
 import { driveSizes } from './drive-sizes.js'
-import { driveFront, pinionView, windingSense } from './drive-views.js'
+import { driveFront, grooveHands, pinionView, windingSense } from './drive-views.js'
 import { type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { tensionerBars } from './tensioner-bars.js'
@@ -37,6 +37,7 @@ export function cordDriveDrawing(facts: Facts, joint: DrivenJoint): Drawing | un
   })
   figure.view(driveFront(s))
   const senses = windingSense(s)
+  const hands = grooveHands(s)
   figure.text(
     `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. How far the posts stand inside the rim is assumed.`,
   )
@@ -46,9 +47,9 @@ export function cordDriveDrawing(facts: Facts, joint: DrivenJoint): Drawing | un
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the pinion over the travel. If the grooves of the drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel, square at mid travel; a lead of ${plain(s.lead, 3)} mm a turn of the drum would keep it square.`
   tensionerBars(figure, facts, cordCut(facts.leg, joint, 0))
-  figure.results([senses, exits, ...resultLines(facts, CHECKS, joint)])
+  figure.results([senses, hands, exits, ...resultLines(facts, CHECKS, joint)])
   figure
-    .say(senses, exits, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
+    .say(senses, hands, exits, ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence))
     .rows(
       length('drum, centre of the cord', 2 * s.drum, 'geometry'),
       length('pinion, centre of the cord', 2 * s.pinion, 'geometry'),
@@ -62,6 +63,9 @@ export function cordDriveDrawing(facts: Facts, joint: DrivenJoint): Drawing | un
       angle(`lay the cord with the ${s.turning} at`, s.middle, 'geometry'),
       angle('wrap of each branch on the drum at mid travel', s.branch, 'geometry'),
       angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
+      word('hand of the grooves of the drum', 'right', 'geometry'),
+      word('hand of the grooves of the pinion', s.crossed ? 'left' : 'right', 'geometry'),
+      length('branches apart along the axis at mid travel', s.apart, 'geometry'),
       length('walk along the pinion', s.walk, 'geometry'),
       angle('exit angle at the ends of travel', s.exit, 'geometry'),
       length('lead of the drum that keeps the spans square', s.lead, 'geometry'),

@@ -44,12 +44,16 @@ export const driveSizes = (facts: LegValues, joint: DrivenJoint) => {
     wound: joint === SECOND ? 'hip drum' : 'pinion',
     ratio: facts.get(ratio, at),
     turns: pinionWrap / (2 * Math.PI),
+    /** Distance along the axis of the places where the branches leave the pinion. */
+    apart: (pinionWrap / (2 * Math.PI)) * facts.mm(cord.drum.groovePitch, at),
     span: 1000 * span,
     branch: facts.get(branchArc, at),
     /** Part that turns from the low to the high angle: the joint, or the drum of a knee that is driven through the hip. */
     turning: joint === SECOND ? 'knee' : joint === 'knee' && facts.leg.x.joints.knee.through !== undefined ? 'drum' : jointWords(joint),
     /** Where it is seen from: its positive angles turn counter-clockwise. */
     seen: seenFrom(joint),
+    /** The end of the axis that is seen from there. */
+    end: joint === 'sidewaysHip' ? 'its front' : 'the robot’s left',
     low,
     high,
     middle: (low + high) / 2,

@@ -59,6 +59,13 @@ export function windingSense(s: DriveSizes): string {
   return `To larger angles the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} turns ${drum} and the ${s.wound} ${pinion}, seen ${s.seen}. From the anchor on, the solid branch lies ${drum} on the ${s.wound === 'pinion' ? 'drum' : 'knee drum'} and ${pinion} on the ${s.wound}; the dashed one the other way round.`
 }
 
+/** Hands of the grooves, with which both exits walk the same way, and how far the tracks of the branches are apart on the drum. */
+export function grooveHands(s: DriveSizes): string {
+  const drum = s.wound === 'pinion' ? 'drum' : 'knee drum'
+  const hands = s.crossed ? `right-handed on the ${drum} and left-handed on the ${s.wound}` : `right-handed on ${drum} and ${s.wound} alike`
+  return `Spans that are ${s.crossed ? 'crossed' : 'open'} need grooves of ${s.crossed ? 'opposite hands' : 'the same hand'}, or the exits walk apart: ${hands}. Both hands reversed do as well, with the branches on the other sides. The branches leave the ${s.wound} ${plain(s.apart, 3)} mm apart along the axis: their tracks on the ${drum} are as far apart where they leave it at mid travel.`
+}
+
 /** One branch: from its anchor into the groove, along the drum, over the span, on to the pinion. */
 function branch(view: View, s: DriveSizes, drum: Circle, pinion: Circle, side: 1 | -1, anchor: Point): void {
   const [start, end] = tangent(drum, pinion, side, s.crossed)
@@ -85,7 +92,7 @@ function ends(view: View, s: DriveSizes): void {
 
 /** The turns on the pinion, its axis across. */
 export function pinionView(s: DriveSizes): View {
-  const view = new View(`${capital(s.wound)} at mid travel, its axis across`, { height: 220 })
+  const view = new View(`${capital(s.wound)} at mid travel, ${s.end} at the left`, { height: 220 })
   const [half, r] = [s.pinionLength / 2, s.pinionRim]
   view.area(rectangle(-half, -r, half, r), { fill: 'tone' })
   view.line(
@@ -96,6 +103,8 @@ export function pinionView(s: DriveSizes): View {
     'axis',
   )
   const each = s.turns / 2
+  // The nearer half of a left-handed groove leans to the right, that of a right-handed one to the left.
+  const lean = (s.crossed ? 1 : -1) * (s.pitch / 4)
   for (const [sign, line] of [
     [1, 'move'],
     [-1, 'moveSecond'],
@@ -106,8 +115,8 @@ export function pinionView(s: DriveSizes): View {
       if (Math.abs(x) < half)
         view.line(
           [
-            [x - s.pitch / 4, -r],
-            [x + s.pitch / 4, r],
+            [x - lean, -r],
+            [x + lean, r],
           ],
           line,
         )

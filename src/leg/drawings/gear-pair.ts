@@ -1,11 +1,12 @@
 import { type Circle, type Drawing, Figure, type Point, plain, View } from '../../drawing/index.js'
 import { type DrivenJoint, driveOf, jointWords } from '../numbers.js'
 import { canDiameter } from '../parts/motors/fields.js'
+import { pressureAngle } from '../parts/transmission/gear/fields.js'
 import { type GearSetting, type GearSizes, gearSetting } from '../plans/gear-setting.js'
 import { type Facts, resultSentence } from './facts.js'
 import { toothOutline } from './gear-teeth.js'
 import { isDriven } from './present.js'
-import { amount, answerOf, checked, length, resultLines } from './words.js'
+import { amount, answerOf, checked, degrees, length, resultLines, word } from './words.js'
 
 const CHECKS = [
   'gear.pinionBending',
@@ -21,14 +22,20 @@ const CHECKS = [
 export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!isDriven(facts, joint, 'gear')) return undefined
   const s = gearSetting(facts.leg, joint)
-  const { module, faceWidth, backlash } = driveOf(facts.leg.x, joint, 'gear')
+  const { module, faceWidth, backlash, pinionMaterial, wheelMaterial } = driveOf(facts.leg.x, joint, 'gear')
   const name = jointWords(joint)
+  const pressure = degrees(facts.get(pressureAngle))
   const figure = new Figure({
     id: `gear-pair-${joint}`,
     title: `Pair of gears of the ${name}, along its axes`,
     ...answerOf(`Gears of the ${name}`, facts.worst(CHECKS, joint)),
   })
-  figure.view(circles(s, facts.mm(canDiameter, { joint })))
+  figure.view(
+    circles(s, facts.mm(canDiameter, { joint }), [
+      `module ${plain(1000 * module)}, ${plain(pressure)}°`,
+      `${plain(1000 * faceWidth)} wide`,
+    ]),
+  )
   figure.view(mesh(s, 1000 * module, 1000 * backlash))
   const axes = `Axes at ${plain(1000 * s.standard, 5)} mm for teeth that are thinned for the backlash, as drawn, and at ${plain(1000 * s.apart, 5)} mm for full teeth. A foil of ${plain(1000 * s.gap, 3)} mm fits between two flanks.`
   figure.text('Dash-dots: pitch circles. The place of the pinion above the wheel is assumed; fillets at the roots are left out.')
@@ -45,7 +52,11 @@ export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | und
     .rows(
       length('module', 1000 * module),
       length('face width', 1000 * faceWidth),
+      amount('pressure angle', pressure, '°', 'standard'),
+      word('profile shift', 'none', 'standard'),
+      word('material of the pinion', pinionMaterial),
       ...gear('pinion', s.pinion),
+      word('material of the wheel', wheelMaterial),
       ...gear('wheel', s.wheel),
       length('backlash along the pitch circle', 1000 * backlash),
       length('distance of the axes, thinned teeth', 1000 * s.standard, 'geometry'),
@@ -55,7 +66,7 @@ export function gearPairDrawing(facts: Facts, joint: DrivenJoint): Drawing | und
   return figure.done()
 }
 
-function circles(s: GearSetting, can: number): View {
+function circles(s: GearSetting, can: number, teeth: readonly string[]): View {
   const view = new View('Along the axes, wheel below, pinion above', { height: 330 })
   const distance = 1000 * s.standard
   for (const [gear, centre] of [
@@ -70,7 +81,10 @@ function circles(s: GearSetting, can: number): View {
     view.label([350 * gear.pitch, y + 350 * gear.pitch], [`${where}, ${gear.teeth} teeth`, `pitch Ø${plain(1000 * gear.pitch, 4)}`])
   label(s.wheel, 0, 'wheel')
   label(s.pinion, distance, 'pinion')
-  return view.dimension([0, 0], [0, distance], 'left').label([can * 0.35, distance + can * 0.35], `motor Ø${plain(can)}`)
+  return view
+    .dimension([0, 0], [0, distance], 'left')
+    .label([0, -350 * s.wheel.pitch], teeth, { end: 'none' })
+    .label([can * 0.35, distance + can * 0.35], `motor Ø${plain(can)}`)
 }
 
 /** The teeth about the pitch point, larger: a tooth of the pinion in a gap of the wheel. */

@@ -5,7 +5,8 @@ import { type DrivenJoint, jointWords } from '../numbers.js'
 import * as cord from '../parts/transmission/cord/fields.js'
 import { drumRadius, pinionRadius } from '../parts/transmission/cord/radii.js'
 import { beltOrCordOf } from '../second-stage.js'
-import { SECOND } from './drive-sizes.js'
+import { driveSizes, SECOND } from './drive-sizes.js'
+import { grooveHands } from './drive-views.js'
 import { capital, type Facts, resultSentence } from './facts.js'
 import { hasCordDrive } from './present.js'
 import { answerOf, checked, layers, length, METAL, resultLines, word } from './words.js'
@@ -49,11 +50,14 @@ export function grooveDrawing(facts: Facts, joint: DrivenJoint): Drawing | undef
   figure.text(
     `Seat of ${plain(s.seat / s.cord)} and depth of ${plain(s.depth / s.cord)} cord diameters, as for rope drums.${s.metal ? '' : ' Layers are assumed to cross the axis.'} The ${joint === SECOND ? 'hip drum' : 'pinion'} has the same grooves.`,
   )
-  figure.view(drumSection(s))
+  const drive = driveSizes(facts, joint)
+  const hands = grooveHands(drive)
+  figure.view(drumSection(s)).text(hands)
   figure.results(resultLines(facts, ids, of))
   figure
     .say(
       `Pitch ${plain(s.pitch)} mm, depth ${plain(s.depth)} mm, seat radius ${plain(s.seat)} mm for a cord of ${plain(s.cord)} mm. The bottom of the groove is at Ø${plain(s.drum - s.cord)} mm, the outside of the drum at Ø${plain(outside(s))} mm.`,
+      hands,
       ...facts.checks(ids, of).slice(0, 1).map(resultSentence),
     )
     .rows(
@@ -67,6 +71,9 @@ export function grooveDrawing(facts: Facts, joint: DrivenJoint): Drawing | undef
       length('drum length', s.drumLength),
       length('drum bore', s.bore),
       length(`${joint === SECOND ? 'hip drum' : 'pinion'}, bottom of the groove`, s.pinion - s.cord, 'geometry'),
+      word('hand of the grooves of the drum', 'right', 'geometry'),
+      word(`hand of the grooves of the ${drive.wound}`, drive.crossed ? 'left' : 'right', 'geometry'),
+      length('branches apart along the axis at mid travel', drive.apart, 'geometry'),
       word('drum material', s.material),
       ...facts.checks(ids, of).map(checked),
     )

@@ -1,5 +1,5 @@
 import { barBlock, type Drawing, Figure, plain } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import { airTemperature } from '../parts/load/fields.js'
 import * as motor from '../parts/motors/fields.js'
 import { heat } from '../parts/motors/heat.js'
@@ -15,7 +15,7 @@ const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', '
 const ASSUMED_NOTE = 'The temperatures of winding, mount and can are assumed: where every film formula ends.'
 
 /** Temperatures along the heat path of a motor in the load case that is hardest for it. */
-export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function heatDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!hasMotor(facts, joint)) return undefined
   const worst = facts.worst(CHECKS, joint)
   if (worst === undefined) return undefined
@@ -24,8 +24,8 @@ export function heatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
   if (state === undefined) return undefined
   const figure = new Figure({
     id: `heat-${joint}`,
-    title: `Temperatures along the heat path of the motor of the ${joint}`,
-    ...answerOf(`Heat of the ${joint}’s motor`, worst),
+    title: `Temperatures along the heat path of the motor of the ${jointWords(joint)}`,
+    ...answerOf(`Heat of the ${jointWords(joint)}’s motor`, worst),
   })
   figure.text(`${worst.caseTitle}.`)
   const air = celsius(facts.get(airTemperature, at))

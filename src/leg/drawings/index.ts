@@ -56,14 +56,18 @@ const ofCord: readonly (readonly [name: string, draw: (facts: Facts, joint: Driv
   ['ferrule', ferruleDrawing],
 ]
 
-const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joint) => Drawing | undefined])[] = [
-  ...ofCord,
-  ['pin', pinDrawing],
-  ['spring', springDrawing],
+const ofMotor: typeof ofCord = [
   ['motor', motorDrawing],
   ['bolt-pattern-motor', motorPatternDrawing],
   ['heat', heatDrawing],
   ['plate-heat', plateHeatDrawing],
+]
+
+const ofJoint: readonly (readonly [name: string, draw: (facts: Facts, joint: Joint) => Drawing | undefined])[] = [
+  ...ofCord,
+  ['pin', pinDrawing],
+  ['spring', springDrawing],
+  ...ofMotor,
   ['torque-speed', torqueSpeedDrawing],
 ]
 
@@ -75,14 +79,18 @@ const ofDrive: readonly (readonly [name: string, draw: (facts: Facts, joint: Dri
 
 /** The bolts of the stack and of the motors: one drawing for motors that share a group. */
 function boltsOf(facts: Facts): (readonly [name: string, draw: Draw])[] {
-  const [stack, hip, knee] = [stackGroup(facts), motorGroup(facts, 'hip'), motorGroup(facts, 'knee')]
-  const motor = (group: string, joint?: Joint) =>
+  const [stack, hip, knee, sideways] = [
+    stackGroup(facts),
+    ...(['hip', 'knee', 'sidewaysHip'] as const).map((joint) => motorGroup(facts, joint)),
+  ]
+  const motor = (group: string, joint?: DrivenJoint) =>
     [`bolt-motor${joint === undefined ? '' : `-${joint}`}`, (facts: Facts) => boltDrawing(facts, group, 'motor', joint)] as const
   return [
     ...(stack === undefined ? [] : [['bolt-stack', (facts: Facts) => boltDrawing(facts, stack, 'stack')] as const]),
     ...(hip !== undefined && hip === knee ? [motor(hip)] : []),
     ...(hip !== undefined && hip !== knee ? [motor(hip, 'hip')] : []),
     ...(knee !== undefined && hip !== knee ? [motor(knee, 'knee')] : []),
+    ...(sideways !== undefined && sideways !== hip && sideways !== knee ? [motor(sideways, 'sidewaysHip')] : []),
   ]
 }
 
@@ -91,7 +99,7 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
   ['leg', drawLeg],
   ['reserve-bars', reservesDrawing],
   ...JOINTS.flatMap((joint) => ofJoint.map(([name, draw]) => [`${name}-${joint}`, (facts: Facts) => draw(facts, joint)] as const)),
-  ...(hasSidewaysCord(facts) ? ofCord : []).map(
+  ...[...(hasSidewaysCord(facts) ? ofCord : []), ...ofMotor].map(
     ([name, draw]) => [`${name}-sidewaysHip`, (facts: Facts) => draw(facts, 'sidewaysHip')] as const,
   ),
   ...drivenJoints(facts.leg.x).flatMap((joint) =>

@@ -43,10 +43,10 @@ export function drawPose(figure: Figure, scene: Scene, check: CheckResult, part:
   reach(view, joints[1]!.limits, links)
   ground(view, foot, links)
   const arms = forces(view, scene)
-  const [needs, carries] = amountTexts(check.demand, check.capacity)
+  const [demand, capacity] = amountTexts(check.demand, check.capacity)
   view.label(
     spots.get(spot) ?? [0, 0],
-    [`${sign(check)} ${part}`, `needs ${needs}`, `carries ${carries}`, `reserve ${reserveText(check.reserve)}`],
+    [`${sign(check)} ${part}`, `demand ${demand}`, `capacity ${capacity}`, `reserve ${reserveText(check.reserve)}`],
     { ink: check.reserve < 1 ? 'bad' : 'ink' },
   )
   labelJoints(view, scene)

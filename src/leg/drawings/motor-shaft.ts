@@ -1,5 +1,5 @@
 import { plain } from '../../drawing/index.js'
-import { driveOf, type Joint } from '../numbers.js'
+import { type DrivenJoint, driveOf } from '../numbers.js'
 import { pinion } from '../parts/transmission/cord/fields.js'
 import { pinionRadius } from '../parts/transmission/cord/radii.js'
 import { beltSetting } from '../plans/belt-setting.js'
@@ -19,7 +19,7 @@ export interface OnShaft {
 }
 
 /** Part on the shaft of a joint's motor; absent where the motor, or a gearbox on it, turns the joint itself. */
-export function onShaft(facts: Facts, joint: Joint): OnShaft | undefined {
+export function onShaft(facts: Facts, joint: DrivenJoint): OnShaft | undefined {
   if (hasCordDrive(facts, joint)) {
     const diameter = 2 * facts.mm(pinionRadius, { joint })
     return {

@@ -1,5 +1,5 @@
 import { type Drawing, Figure, plain, polar, rectangle, View } from '../../drawing/index.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import * as motor from '../parts/motors/fields.js'
 import * as plate from '../parts/plates/fields.js'
 import { boltCircle, drawHoles, holeWords } from './bolt-circle.js'
@@ -14,7 +14,7 @@ const CHECKS = ['motor.plate', 'motor.winding', 'motor.magnet', 'motor.touch', '
 const ASSUMED = { magnet: 6, magnetThickness: 2.5, encoderGap: 1, board: 40, boardThickness: 1.6, standOff: 4 }
 
 /** Sizes of a motor on its plate, mm. */
-export const motorSizes = (facts: Facts, joint: Joint) => {
+export const motorSizes = (facts: Facts, joint: DrivenJoint) => {
   const at = { joint }
   const hasSink = facts.get(plate.hasSink, at)
   const optional = (x: number | undefined) => (x === undefined ? undefined : 1000 * x)
@@ -39,21 +39,23 @@ export const motorSizes = (facts: Facts, joint: Joint) => {
 export type MotorSizes = ReturnType<typeof motorSizes>
 
 /** Motor, sink, plate and controller along the motor's axis, with magnet and encoder. */
-export function motorDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function motorDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!hasMotor(facts, joint)) return undefined
   const s = motorSizes(facts, joint)
   const worst = facts.worst(CHECKS, joint)
   const figure = new Figure({
     id: `motor-${joint}`,
-    title: `Motor of the ${joint} on its plate, section through the motor axis`,
-    ...answerOf(`Motor mount of the ${joint}`, worst),
+    title: `Motor of the ${jointWords(joint)} on its plate, section through the motor axis`,
+    ...answerOf(`Motor mount of the ${jointWords(joint)}`, worst),
   })
   figure.view(section(s))
   figure.text(
     `Thin outlines: sizes assumed. The encoder reads a magnet of Ø${ASSUMED.magnet} × ${ASSUMED.magnetThickness} on the rear of the shaft across ${ASSUMED.encoderGap} mm: take the gap from the sheet of the encoder.${s.onShaft === undefined ? '' : ` ${s.onShaft.remark}`}`,
   )
   figure.view(face(s))
-  figure.text('The motor stands in the middle of the plate, and its bolt circle is turned as assumed.')
+  figure.text(
+    `The motor stands in the middle of the plate${s.holes === undefined ? '; no circle of bolts is given' : ', and its bolt circle is turned as assumed'}.`,
+  )
   figure.results(resultLines(facts, CHECKS, joint))
   figure
     .say(

@@ -29,7 +29,7 @@ export function outputStackDrawing(facts: Facts, joint: DrivenJoint): Drawing | 
   })
   figure.view(section(facts, joint, { overhang: 1000 * overhang, gearbox: kind === 'gearbox', load }))
   const says = alone
-    ? `The bearings of the output carry the ${carried === 'leg' ? 'leg' : `${carried} on the hip axis`}: ${plain(radialLoad, 3)} N across the axis and ${plain(tiltingMoment, 3)} N m of tilting, its plane ${plain(1000 * overhang)} mm beside their middle.`
+    ? `The bearings of the output carry the ${carried === 'leg' ? 'leg' : `${carried} on the hip axis`}. They bear ${plain(radialLoad, 3)} N across the axis and ${plain(tiltingMoment, 3)} N m of tilting. The plane of the ${carried} is ${plain(1000 * overhang)} mm beside their middle.`
     : `A pin, a shaft or bearings carry the ${carried} as well: their axis and that of the output must be one.`
   figure.text(says)
   figure.text(

@@ -1,6 +1,6 @@
 import { type Curve, type Drawing, Figure, type Plot, type Point, plain, plotBlock, type Row } from '../../drawing/index.js'
 import type { CheckResult } from '../check-result.js'
-import type { Joint } from '../numbers.js'
+import { type DrivenJoint, jointWords } from '../numbers.js'
 import * as bolts from '../parts/bolts/fields.js'
 import { heldFor } from '../parts/load/durations.js'
 import { airTemperature } from '../parts/load/fields.js'
@@ -21,7 +21,7 @@ const SAME_CURVE = 0.03
 const BEYOND_PLOT = 4
 
 /** Radius of the bolts of a motor, mm; nothing where they are not on a circle. */
-function boltRadius(facts: Facts, joint: Joint): number | undefined {
+function boltRadius(facts: Facts, joint: DrivenJoint): number | undefined {
   const group = motorGroup(facts, joint)
   return group !== undefined && isPattern(facts, group, 'circle') ? facts.mm(bolts.circleDiameter, { boltGroup: group }) / 2 : undefined
 }
@@ -37,18 +37,18 @@ function valueAt(points: readonly Point[], x: number): number {
 }
 
 /** Failure of a plate above the limit of its material: a print softens, a metal loses the strength of its temper. */
-const beyondLimit = (facts: Facts, at: { readonly joint: Joint }): 'softens' | 'weakens' =>
+const beyondLimit = (facts: Facts, at: { readonly joint: DrivenJoint }): 'softens' | 'weakens' =>
   facts.isMetal(facts.named('material', plate.material, at)) ? 'weakens' : 'softens'
 
 /** Temperatures of a plate in degrees Celsius over its radius in millimetres. */
-function profileOf(facts: Facts, at: { readonly joint: Joint }) {
+function profileOf(facts: Facts, at: { readonly joint: DrivenJoint }) {
   const { radii, motorFace, freeFace, ring } = facts.get(plateProfile, at)
   const course = (face: readonly number[]) => face.map((kelvin, i): Point => [1000 * radii[i]!, celsius(kelvin)])
   return { motorFace: course(motorFace), freeFace: course(freeFace), ring: celsius(ring) }
 }
 
 /** Text for a plate without a curve: its motor does not settle, or is as warm as the air. */
-function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: CheckResult, unsettled: string | undefined): Drawing {
+function withoutProfile(facts: Facts, figure: Figure, joint: DrivenJoint, worst: CheckResult, unsettled: string | undefined): Drawing {
   const why = unsettled === undefined ? 'The plate is as warm as the air' : `There is no steady temperature: ${unsettled}`
   return figure
     .text(`${worst.caseTitle}.`)
@@ -62,8 +62,8 @@ function withoutProfile(facts: Facts, figure: Figure, joint: Joint, worst: Check
 const isBeyond = (allowed: number, face: readonly Point[], air: number) =>
   Number.isFinite(allowed) && allowed - air > BEYOND_PLOT * (Math.max(...face.map(([, y]) => y)) - air)
 
-/** The plot of a plate: its faces, the limit of its material, the edge of the motor and its bolts. */
-function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, allowed: number): Plot {
+/** The plot of a plate: its faces, the limit of its material, the edge of the ring and its bolts. */
+function plotOf(facts: Facts, at: { readonly joint: DrivenJoint }, air: number, allowed: number): Plot {
   const { motorFace, freeFace } = profileOf(facts, at)
   const outer = facts.mm(motor.mountOuterDiameter, at) / 2
   const bolt = boltRadius(facts, at.joint)
@@ -97,14 +97,14 @@ function plotOf(facts: Facts, at: { readonly joint: Joint }, air: number, allowe
       ? []
       : [{ points: freeFace, line: 'moveSecond', label: 'free face', labelAt: labelAt(freeFace, 0.7), ink: 'move' } satisfies Curve]),
     ...(shown ? [limit] : []),
-    upright(outer, 'edge of the motor', high),
+    upright(outer, 'edge of the ring', high),
     ...(bolt === undefined || bolt > rim ? [] : [upright(bolt, 'bolts', air)]),
   ]
   return { x: { title: 'radius, mm', from: 0, to: rim }, y: { title: '°C', from: air, to: high }, curves, height: 150 }
 }
 
 /** Temperature of the plate of a motor by radius, in the load case that is hottest for it, with the limit of its material. */
-export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefined {
+export function plateHeatDrawing(facts: Facts, joint: DrivenJoint): Drawing | undefined {
   if (!hasMotor(facts, joint)) return undefined
   const worst = facts.worst(CHECKS, joint)
   if (worst === undefined) return undefined
@@ -115,8 +115,8 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
   const body = facts.get(plate.hasSink, at) ? 'sink' : 'plate'
   const figure = new Figure({
     id: `plate-heat-${joint}`,
-    title: `Temperature of the ${body} of the ${joint}’s motor by radius`,
-    ...answerOf(`Plate of the ${joint}’s motor by radius`, worst),
+    title: `Temperature of the ${body} of the ${jointWords(joint)}’s motor by radius`,
+    ...answerOf(`Plate of the ${jointWords(joint)}’s motor by radius`, worst),
   })
   if (state.unsettled !== undefined || !(celsius(state.mount) > air)) return withoutProfile(facts, figure, joint, worst, state.unsettled)
   const { motorFace, ring } = profileOf(facts, at)
@@ -133,14 +133,14 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
   const [edge, [rim, atRim]] = [valueAt(motorFace, outer), motorFace.at(-1)!]
   figure
     .say(
-      `${worst.caseTitle}: ${plain(ring, 3)} °C in the mean under the motor, ${plain(edge, 3)} °C at the edge of the motor, ${plain(atRim, 3)} °C at the rim, in air of ${plain(air, 3)} °C.`,
+      `${worst.caseTitle}: ${plain(ring, 3)} °C in the mean under the motor, ${plain(edge, 3)} °C at the edge of the ring, ${plain(atRim, 3)} °C at the rim, in air of ${plain(air, 3)} °C.`,
       ...facts.checks(CHECKS, joint).slice(0, 1).map(resultSentence),
     )
     .rows(
       amount(`${body}, mean under the motor`, ring, '°C'),
       ...boltRows(facts, joint, body, motorFace),
-      amount(`${body} at the edge of the motor`, edge, '°C'),
-      length('radius of the edge of the motor', outer),
+      amount(`${body} at the edge of the ring`, edge, '°C'),
+      length('radius of the edge of the ring', outer),
       amount(`${body} at the rim`, atRim, '°C'),
       length('radius of the rim', rim, 'geometry'),
       amount('air', air, '°C', 'document'),
@@ -152,7 +152,7 @@ export function plateHeatDrawing(facts: Facts, joint: Joint): Drawing | undefine
 }
 
 /** Rows of the bolts of a motor on a circle. */
-function boltRows(facts: Facts, joint: Joint, body: string, motorFace: readonly Point[]): Row[] {
+function boltRows(facts: Facts, joint: DrivenJoint, body: string, motorFace: readonly Point[]): Row[] {
   const bolt = boltRadius(facts, joint)
   // Bolts in the corners of a plate may lie beyond the round plate of equal area.
   if (bolt === undefined || bolt > motorFace.at(-1)![0]) return []

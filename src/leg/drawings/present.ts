@@ -1,4 +1,4 @@
-import { cordJoints, type DriveKind, type DrivenJoint, drivenBy, hasCord, type Joint } from '../numbers.js'
+import { cordJoints, type DriveKind, type DrivenJoint, drivenBy, drivenJoints, hasCord, type Joint, jointOf } from '../numbers.js'
 import { rodOf } from '../parts/transmission/through-hip/fields.js'
 import type { Facts } from './facts.js'
 
@@ -22,8 +22,8 @@ export const hasPin = ({ leg: { x } }: Facts, joint: Joint): boolean =>
   x.joints[joint].pin !== undefined && x.joints[joint].boss !== undefined
 
 /** Whether a joint has a motor on a plate. */
-export const hasMotor = ({ leg: { x } }: Facts, joint: Joint): boolean =>
-  x.joints[joint].motor !== undefined && x.joints[joint].plate !== undefined
+export const hasMotor = ({ leg: { x } }: Facts, joint: DrivenJoint): boolean =>
+  drivenJoints(x).includes(joint) && jointOf(x, joint).motor !== undefined && jointOf(x, joint).plate !== undefined
 
 /** Whether the hip turns on a shaft. */
 export const hasShaft = ({ leg: { x } }: Facts): boolean => x.joints.hip.shaft !== undefined
@@ -32,7 +32,8 @@ export const hasShaft = ({ leg: { x } }: Facts): boolean => x.joints.hip.shaft !
 export const stackGroup = ({ leg: { x } }: Facts): string | undefined => x.plates[x.joints.hip.plate ?? '']?.bolts
 
 /** The group of bolts that holds the motor of a joint. */
-export const motorGroup = ({ leg: { x } }: Facts, joint: Joint): string | undefined => x.joints[joint].motorBolts
+export const motorGroup = ({ leg: { x } }: Facts, joint: DrivenJoint): string | undefined =>
+  drivenJoints(x).includes(joint) ? jointOf(x, joint).motorBolts : undefined
 
 /** Whether a group of bolts sits in that pattern. */
 export const isPattern = ({ leg: { x } }: Facts, group: string, kind: 'rows' | 'circle'): boolean => x.bolts[group]?.pattern.kind === kind

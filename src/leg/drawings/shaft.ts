@@ -1,6 +1,7 @@
 import { type Drawing, Figure, plain, type Row, View } from '../../drawing/index.js'
 import { nearerLoad, shaftLoad, thrust } from '../parts/hip-shaft/loads.js'
 import { type Facts, resultSentence } from './facts.js'
+import { flatSection } from './flat-section.js'
 import { hipWheel } from './hip-wheel.js'
 import { hasShaft } from './present.js'
 import { halfDrawn, keySection, shaftSection } from './shaft-section.js'
@@ -41,7 +42,7 @@ export function shaftDrawing(facts: Facts): Drawing | undefined {
   figure.text(
     `Thin outlines: sizes assumed. The ${wheel.kind} is broken off${narrow ? `; of its ${plain(wheel.length)} mm only what is beside the bearing is drawn` : ''}.`,
   )
-  const key = keySection(s)
+  const key = keySection(s) ?? flatSection(s)
   if (key !== undefined) figure.view(key)
   if (worst !== undefined) {
     const here = facts.case(worst.case)

@@ -6,7 +6,7 @@ import { beltSetting } from '../plans/belt-setting.js'
 import { cordCut } from '../plans/cord-cut.js'
 import { beltOrCordOf, type ThroughBelt } from '../second-stage.js'
 import { behindPinion, driveSizes, SECOND } from './drive-sizes.js'
-import { driveFront, pinionView, windingSense } from './drive-views.js'
+import { driveFront, grooveHands, pinionView, windingSense } from './drive-views.js'
 import { drumTravel } from './drum-travel.js'
 import { type Facts, resultSentence } from './facts.js'
 import { linkSizes } from './pose.js'
@@ -58,6 +58,10 @@ export function throughDriveDrawing(facts: Facts): Drawing | undefined {
   return figure.done()
 }
 
+/** The dashed circle, where there is one. */
+const dashed = (facts: Facts): string =>
+  behindPinion(facts, SECOND) === undefined ? '' : ' Dashed circle: what the motor turns on the hip axis.'
+
 function belt(
   figure: Figure,
   facts: Facts,
@@ -70,9 +74,7 @@ function belt(
   const sizes = { hip: s.hip, knee: s.knee, link, adjustment: 1000 * adjustment, hipTeeth, kneeTeeth }
   figure.view(beltAlongView({ ...sizes, behind: behindPinion(facts, SECOND), setting }))
   const way = `Bring hip and knee together to ${plain(link - sizes.adjustment, 4)} mm to lay the belt on. It lies straight at ${plain(1000 * straight, 5)} mm, and has its tension of ${plain(pretension, 4)} N at ${plain(1000 * set, 5)} mm.`
-  figure.text(
-    'Pitch circles. Dash-two-dots: the knee pulley at both ends of its adjustment. Dashed circle: what the motor turns on the hip axis.',
-  )
+  figure.text(`Pitch circles. Dash-two-dots: the knee pulley at both ends of its adjustment.${dashed(facts)}`)
   figure.rows(
     amount('teeth of the pulley on the hip axis', hipTeeth, '', 'document'),
     amount('teeth of the pulley on the knee', kneeTeeth, '', 'document'),
@@ -95,7 +97,7 @@ function cord(figure: Figure, facts: Facts): readonly string[] {
   figure.view(driveFront(s))
   const sense = windingSense(s)
   figure.text(
-    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel. Dashed circle: what the motor turns on the hip axis.`,
+    `The label of a span names the end of travel that it pulls to. Dash-two-dots: the anchors at the ends of travel.${dashed(facts)}`,
   )
   figure.view(pinionView(s))
   const exits = `The cord walks ${plain(s.walk, 3)} mm along the hip drum over the travel. If the grooves of the knee drum advance by one pitch a turn, it leaves its groove at ${plain(degrees(s.exit), 2)}° at both ends of travel.`
@@ -112,9 +114,12 @@ function cord(figure: Figure, facts: Facts): readonly string[] {
     length('free span', s.span, 'geometry'),
     angle('wrap of each branch on the knee drum at mid travel', s.branch, 'geometry'),
     angle('least wrap at an end of travel', s.branch - s.travel / 2, 'geometry'),
+    word('hand of the grooves of the knee drum', 'right', 'geometry'),
+    word('hand of the grooves of the hip drum', s.crossed ? 'left' : 'right', 'geometry'),
+    length('branches apart along the axis at mid travel', s.apart, 'geometry'),
     length('walk along the hip drum', s.walk, 'geometry'),
     angle('exit angle at the ends of travel', s.exit, 'geometry'),
     length('anchor post', s.post),
   )
-  return [sense, exits]
+  return [sense, grooveHands(s), exits]
 }

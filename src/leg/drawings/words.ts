@@ -1,5 +1,6 @@
 import { plain, type Row } from '../../drawing/index.js'
 import type { CheckResult } from '../check-result.js'
+import { jointWords } from '../numbers.js'
 import { one } from '../report/amounts.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
@@ -16,6 +17,11 @@ export const amount = (name: string, value: number, unit: string, source: Origin
 export const word = (name: string, value: string, source: Origin = 'document'): Row => [name, value, '', source]
 /** The row of a check. */
 export const checked = (check: CheckResult): Row => [`${check.part}: ${check.mode}`, resultText(check), '', 'result']
+/** The row of a check of a part that several joints have. */
+export const checkedOf = (check: CheckResult): Row => {
+  const [name, ...cells] = checked(check)
+  return [`${name}${check.joint === undefined ? '' : ` (${jointWords(check.joint)})`}`, ...cells]
+}
 
 export const degrees = (radians: number): number => (radians * 180) / Math.PI
 export const celsius = (kelvin: number): number => kelvin - 273.15
@@ -36,7 +42,7 @@ export const resultLines = (facts: Facts, ids: readonly string[], joint?: string
     ...new Set(
       facts.checks(ids, joint).map((check) => {
         // Of a part that both joints share, each result says whose it is.
-        const whose = joint === undefined && check.joint !== undefined ? ` (${check.joint})` : ''
+        const whose = joint === undefined && check.joint !== undefined ? ` (${jointWords(check.joint)})` : ''
         return `${capital(check.part)}${whose} ${check.mode}: ${resultText(check)}`
       }),
     ),

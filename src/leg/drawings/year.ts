@@ -9,7 +9,7 @@ import { isPrinted } from '../printed.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { SECOND } from './drive-sizes.js'
 import { type Facts, resultSentence } from './facts.js'
-import { amount, answerOf, boltWords, checked } from './words.js'
+import { amount, answerOf, boltWords, checkedOf } from './words.js'
 
 const CHECKS = ['cord.slack', 'cord.shelf', 'kneeCord.slack', 'kneeCord.shelf', 'stackBolt.slip', 'stackBolt.separation', 'motorBolt.slip']
 /** How the tension of each kind falls over years, as in the checks. */
@@ -138,6 +138,6 @@ export function yearDrawing(facts: Facts): Drawing | undefined {
       `Bolts lose clamp load by embedding at once${creeps(facts) ? ', and by creep of the prints afterwards' : ''}.`,
       ...facts.checks(CHECKS).slice(0, 1).map(resultSentence),
     )
-    .rows(...facts.checks(CHECKS).slice(0, 5).map(checked))
+    .rows(...facts.checks(CHECKS).slice(0, 5).map(checkedOf))
   return figure.done()
 }
