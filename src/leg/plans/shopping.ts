@@ -40,7 +40,7 @@ export function shoppingList(
         phrase`${jointWords(joint)}: thread over at least ${new Quantity(travel, 'length')} of travel`,
       )
     }),
-    ...smallParts(leg),
+    ...smallParts(leg, cuts.bolts),
     ...drives.flatMap(({ parts }) => parts),
     ...cuts.pins.map(({ joint, size, catalogue, fit }) => line('pin', sized(size, catalogue), 2, `${joint}: ${fit}; one spare`)),
     ...rodLines(rod),

@@ -6,23 +6,22 @@ import { listed } from '../report/amounts.js'
 import { boltsName } from '../report/instance-words.js'
 import { length } from './bench.js'
 import { MAGNET } from './control-magnet.js'
-import { boltGroups } from './cut-list.js'
+import type { BoltCut } from './cut-list.js'
 import { phrase } from './sheet-units.js'
 import type { ShoppingLine } from './shopping-line.js'
 
 /** Sleeves of the bolts: as wide as a washer, with the clearance hole in them, as long as what is clamped. */
-const sleeves = ({ x }: LegModel): ShoppingLine[] =>
-  boltGroups(x).flatMap((group) => {
+const sleeves = ({ x }: LegModel, cuts: readonly BoltCut[]): ShoppingLine[] =>
+  cuts.flatMap(({ group, count }) => {
     const bolts = partOf(x.bolts, group, 'group of bolts')
     if (!bolts.sleeves) return []
-    const held = drivenJoints(x).filter((joint) => jointOf(x, joint).motorBolts === group).length
     const grip = length(bolts.stack.reduce((sum, { thickness }) => sum + thickness, 0))
     const [hole, outside] = [length(clearanceHole.si(bolts.thread).medium), length(washer.si(bolts.thread).outerDiameter)]
     return [
       {
         item: 'sleeve',
         size: phrase`steel, ${hole} inside, ${outside} outside, ${grip} long`,
-        quantity: String(bolts.count * Math.max(1, held) + 1),
+        quantity: String(count + 1),
         remark: `${boltsName(group)}: its outside, that of a washer, is assumed; one spare`,
       },
     ]
@@ -63,7 +62,11 @@ function magnets({ x }: LegModel): ShoppingLine {
 }
 
 /** Purchases that are small and easily forgotten: sleeves, pinions and posts of cords, magnets of encoders. @internal */
-export const smallParts = (leg: LegModel): ShoppingLine[] => [...ofCords(leg), ...sleeves(leg), magnets(leg)]
+export const smallParts = (leg: LegModel, bolts: readonly BoltCut[]): ShoppingLine[] => [
+  ...ofCords(leg),
+  ...sleeves(leg, bolts),
+  magnets(leg),
+]
 
 /** Work before a motor with a cord is bolted on. @internal */
 export const pinionSteps = ({ x }: LegModel): string[] =>

@@ -88,7 +88,7 @@ export function withColumns(table: ChartTable): ChartTable {
 function barColumns({ rows }: ChartTable, value: string): ChartTable | undefined {
   const groups = [...new Set(rows.map(([, , , group]) => group as string))]
   const names = [...new Set(rows.map(([name]) => name as string))]
-  if (groups.length < 2 || rows.length !== groups.length * names.length) return undefined
+  if (groups.length < 2 || names.some((name) => rows.filter((row) => row[0] === name).length !== groups.length)) return undefined
   const cell = (name: string, group: string) => {
     const [, to, label] = rows.find((row) => row[0] === name && row[3] === group) ?? []
     return to === undefined ? undefined : `${to}${label === '' ? '' : ` (${label})`}`

@@ -42,8 +42,9 @@ export function placesTexts(steps: readonly (readonly Partial<Names>[])[]): { re
   const parts = steps.map(placesParts)
   const shared = (parts[0] ?? []).filter((part) => parts.every((each) => each.includes(part)))
   const common = shared.join(', ')
-  if (common.length * (steps.length - 1) < WORTH) return { common: '', own: steps.map(placesText) }
-  return { common, own: parts.map((each) => each.filter((part) => !shared.includes(part)).join(', ')) }
+  const own = parts.map((each) => each.filter((part) => !shared.includes(part)).join(', '))
+  const whole = steps.map(placesText)
+  return whole.join('').length - own.join('').length - common.length < WORTH ? { common: '', own: whole } : { common, own }
 }
 
 function instanceWords(index: (typeof SHOWN)[number], name: string): string {
