@@ -115,7 +115,7 @@ const OF_THE_LEG = /^(controller|supply|ground|robot|toe|leg|upperLink|lowerLink
 test.each(NAME_LIST)('%s design: a part is never said to hold by a drawing that leaves out one of its checks', (name) => {
   const shown = drawingsOf(name).filter(({ id }) => !/^(leg|reserve-bars)$/.test(id))
   // Of a part that both joints share, each row says whose it is.
-  const listed = new Set(shown.flatMap(({ table }) => table.rows.map(([what]) => what!.replace(/ \((?:sideways )?(?:hip|knee)\)$/, ''))))
+  const listed = new Set(shown.flatMap(({ table }) => table.rows.map(([what]) => what!.replace(/, (?:sideways )?(?:hip|knee)(?=: )/, ''))))
   const left = verdicts[name].checks.filter(({ id, part, mode }) => !OF_THE_LEG.test(id) && !listed.has(`${part}: ${mode}`))
   expect(left.map(({ id }) => id)).toEqual([])
 })

@@ -2,6 +2,7 @@ import { plain, type Row } from '../../drawing/index.js'
 import type { CheckResult } from '../check-result.js'
 import { jointWords } from '../numbers.js'
 import { one } from '../report/amounts.js'
+import { placeOf } from '../report/content.js'
 import { capital, type Facts, resultText, sign } from './facts.js'
 
 /** Where a value of a table comes from. */
@@ -18,10 +19,7 @@ export const word = (name: string, value: string, source: Origin = 'document'): 
 /** The row of a check. */
 export const checked = (check: CheckResult): Row => [`${check.part}: ${check.mode}`, resultText(check), '', 'result']
 /** The row of a check of a part that several joints have. */
-export const checkedOf = (check: CheckResult): Row => {
-  const [name, ...cells] = checked(check)
-  return [`${name}${check.joint === undefined ? '' : ` (${jointWords(check.joint)})`}`, ...cells]
-}
+export const checkedOf = (check: CheckResult): Row => [`${placeOf(check)}: ${check.mode}`, resultText(check), '', 'result']
 
 export const degrees = (radians: number): number => (radians * 180) / Math.PI
 export const celsius = (kelvin: number): number => kelvin - 273.15

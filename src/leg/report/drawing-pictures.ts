@@ -1,8 +1,10 @@
 import type { CheckResult } from '../check-result.js'
 import { resultText, sign } from '../drawings/facts.js'
+import { jointWords } from '../numbers.js'
 import type { Assessment } from '../result.js'
 import { type Picture, type Piece, plainWords, type Words } from './blocks.js'
 import { rankOf } from './checks-section.js'
+import { placeOf } from './content.js'
 
 const HEAD = ['name', 'value', 'unit', 'source']
 
@@ -54,8 +56,10 @@ function checkOf(
   const alike = checks.filter(
     (check) =>
       !taken.has(check) &&
-      (text === `${check.part}: ${check.mode}` || text === `${check.part}, ${check.joint}: ${check.mode}`) &&
+      (text === `${check.part}: ${check.mode}` || text === `${placeOf(check)}: ${check.mode}`) &&
       result.startsWith(resultText(check)),
   )
-  return alike.find(({ joint }) => joint !== undefined && (id.endsWith(`-${joint}`) || text.includes(`, ${joint}:`))) ?? alike[0]
+  return (
+    alike.find(({ joint }) => joint !== undefined && (id.endsWith(`-${joint}`) || text.includes(`, ${jointWords(joint)}:`))) ?? alike[0]
+  )
 }
