@@ -290,3 +290,30 @@ test('places of motors are said to be assumed where the document does not give t
   expect(said('cordKnee')).toContain('motors, both at assumed places on the body.')
   expect(said('direct')).toContain('motors. ')
 })
+
+test('crank, rod and rocker of the leg in its hardest pose are as long as in the document, from the hip to the knee', () => {
+  const { through } = of('rod').verdict.leg.joints.knee
+  if (through?.kind !== 'rod') throw new Error('a rod drives the knee of this leg')
+  const lines = viewOf('rod', 'leg', /^Hardest pose/)
+    .paths.filter(({ points }) => points.length === 2)
+    .map(({ points }) => points)
+  const lengths = lines.map(([a, b]) => Math.hypot(b![0] - a![0], b![1] - a![1]))
+  for (const long of [through.crank, through.rod, through.rocker])
+    expect(Math.min(...lengths.map((one) => Math.abs(one - long.in('mm'))))).toBeLessThan(1e-6)
+  expect(lines.some(([from], i) => from![0] === 0 && from![1] === 0 && Math.abs(lengths[i]! - through.crank.in('mm')) < 1e-6)).toBe(true)
+})
+
+test('the year of a leg names what walking needs of each of its cords and belts', () => {
+  const needs = (name: string) =>
+    drawingOf(name, 'year').table.rows.flatMap(([one, value]) =>
+      /^pretension that the .* needs to walk/.test(one!) ? [Number(value)] : [],
+    )
+  for (const [name, count] of [
+    ['cord', 2],
+    ['rod', 2],
+    ['cordKnee', 3],
+  ] as const) {
+    expect(needs(name), name).toHaveLength(count)
+    for (const tension of needs(name)) expect(tension, name).toBeGreaterThan(1)
+  }
+})

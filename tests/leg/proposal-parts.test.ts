@@ -89,6 +89,15 @@ describe('the sizes that a search begins with', () => {
     expect(slack).toBeGreaterThan(1.3 * torque)
     expect(slack).toBeLessThan(6 * torque)
     expect(sizes.hipPretension).toBe(sizes.kneePretension)
+    // Whatever it weighs, as long as a drive is found: the same multiple of its torque, for the reserve, a season and a cold morning.
+    const over = (kg: number) => {
+      const own = of((text) => text.replace('mass: 5 kg', `mass: ${kg} kg`))
+      const pulley = pulleys('knee', 1.2e-3, own)
+      return (2 * own.kneePretension * pulley.pinionRadius * pulley.ratio) / ((torque * kg) / 5)
+    }
+    for (const kg of [2.5, 4, 5]) expect(Math.abs(over(kg) - 2.49)).toBeLessThan(0.05)
+    // No drive fits a robot that is too heavy for the cord: it begins with usual sizes.
+    expect(of((text) => text.replace('mass: 5 kg', 'mass: 9 kg'))).toMatchObject({ kneeRatio: 6, bendRatio: 10, kneePretension: 150 })
   })
 })
 
