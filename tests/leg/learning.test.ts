@@ -1,13 +1,16 @@
 import { readFileSync } from 'node:fs'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { heatAt } from '../../src/leg/heat-under-motion.js'
 import { assess, describeLeg, type Leg, learn, learntText, withFields } from '../../src/leg/index.js'
 import { corrections } from '../../src/leg/learning/corrections.js'
 import { estimate } from '../../src/leg/learning/estimate.js'
 import { legModel } from '../../src/leg/leg-model.js'
 import { legNumbers } from '../../src/leg/numbers.js'
+import { airTemperature, stallTime, surroundings, after as walksBefore, wind } from '../../src/leg/parts/load/fields.js'
+import { driveMotion } from '../../src/leg/parts/motion/values.js'
+import { heat } from '../../src/leg/parts/motors/heat.js'
 import { benchLeg } from '../../src/leg/plans/bench.js'
+import { at, calculationFor } from '../../src/leg/what-if.js'
 import { InputError } from '../../src/units/index.js'
 import { cordDrive } from './cord-drive.js'
 
@@ -82,8 +85,21 @@ describe('what a log teaches', () => {
     const prepared = legModel(legNumbers(real))
     const asked = { torque: 4, shaftTorque: 0, shaftRms: 0, speed: 0, loadedSpeed: 0, lowest: 0, highest: 0 }
     // Made along another way than the one it is read by: a stall of so many minutes, its loss with the copper as warm as it gets.
-    const after = (minutes: number) =>
-      heatAt(prepared, { joint: 'knee', motion: asked, air: 293.15, wind: 0, heating: 'held', heldFor: 60 * minutes })
+    const after = (minutes: number) => {
+      const calculation = calculationFor(prepared)
+      const here = at(calculation, { joint: 'knee', event: 'stall', air: 'normalStill' }) as never
+      // On the stand the motor is as cold as the room: no walk comes before.
+      for (const [leaf, x] of [
+        [walksBefore, []],
+        [airTemperature, 293.15],
+        [wind, 0],
+        [surroundings, 293.15],
+        [stallTime, 60 * minutes],
+      ] as const)
+        calculation.set(leaf as typeof wind, here, x as number)
+      calculation.pin(driveMotion, here, asked)
+      return calculation.get(heat, here)
+    }
     const row = (minutes: number, shift = 0) => {
       const { heatingCurrent, windingMean, mount } = after(Math.max(minutes, 1e-6))
       return `${minutes + shift},${heatingCurrent},${windingMean - 273.15},${mount - 273.15},20`
