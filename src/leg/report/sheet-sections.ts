@@ -8,7 +8,7 @@ import type { Assessment } from '../result.js'
 import { type Calculation, type Cell, SheetMaker } from '../run/index.js'
 import { beltOrCordOf } from '../second-stage.js'
 import { capital } from './amounts.js'
-import { type Block, type Piece, points, section, table, type Words } from './blocks.js'
+import { type Block, type Piece, plainWords, points, section, table, type Words } from './blocks.js'
 import { Numbering } from './numbering.js'
 import { Origins, type ValueRow } from './origins.js'
 import { Sources } from './sources.js'
@@ -76,11 +76,19 @@ const originOf = (sources: readonly Piece[], by: readonly string[]): readonly Pi
 
 /** Values of tables and materials, and constants of the model, which steps refer to. */
 function valuesSection({ tables, constants }: Origins, sources: Sources): Block {
+  const first = new Map<string, string>()
+  // An origin of several references that several values have stands with the first of them.
+  const originAt = (ref: string, origin: readonly Piece[]): Words => {
+    const words = plainWords(origin)
+    const known = first.get(words)
+    if (known === undefined) first.set(words, ref)
+    return known === undefined || !words.includes(', ') ? origin : ['as ', { text: known, to: known }]
+  }
   const list = (caption: string, rows: readonly ValueRow[]) =>
     table(
       caption,
       ['no.', 'value of', 'value', 'source'],
-      rows.map(({ ref, name, value, sources: from, by }): Words[] => [ref, name, value, originOf(sources.of(from), by)]),
+      rows.map(({ ref, name, value, sources: from, by }): Words[] => [ref, name, value, originAt(ref, originOf(sources.of(from), by))]),
       rows.map(({ ref }) => ref),
     )
   return section('values', 'Values of tables, and constants', [
