@@ -291,7 +291,7 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'shafts.*.innerTighteningTorque': more(),
   'shafts.*.capThickness': less(),
   'shafts.*.capSpan': more(),
-  'shafts.*.stack.outerDiameter': less(),
+  'shafts.*.stack.outerDiameter': none('a wider stack tips later, and is stiffer, so that it loses more of its clamp load in the cold'),
   'shafts.*.stack.innerDiameter': none('a wider hole moves the ring outwards, and leaves less of it'),
   'shafts.*.stack.tighteningTorque': none('a tighter nut holds more and crushes what it clamps'),
   'shafts.*.stack.clampLeft.low': range,

@@ -151,6 +151,7 @@ describe('current limits', () => {
     const strong = withFields(read('mudflat-leg-revised'), {
       'bosses.kneeBoss.material': 'aluminium 6061-T6',
       'bosses.hipBoss.material': 'aluminium 6061-T6',
+      'pins.kneePin.lugThickness': '34 mm',
     })
     const pulse = controlSheet(strong).joints.knee.currentLimits.find(({ duration }) => duration?.in('s') === 60)!
     for (const text of [pulse.protects, pulse.cautiousBy]) expect(text).toMatch(/motor winding: reaches its class/)
@@ -287,7 +288,7 @@ describe('the first start', () => {
 
   test('a drive that winds up by more than its travel has no soft limits, said on the page', () => {
     // A cord of rubber.
-    const soft = controlSheet(withFields(leg, { 'cords.braid.axialRigidity': '800 N' }))
+    const soft = controlSheet(withFields(leg, { 'cords.braid.axialRigidity': '500 N' }))
     const { homing, jointLimits } = soft.joints.knee
     expect(homing.softLimits).toBeUndefined()
     expect(homing.softMotorLimits).toBeUndefined()

@@ -22,7 +22,8 @@ function valuesOf(sheet: string): Map<string, string> {
     const [first = '', name = '', value = ''] = line.startsWith('|') ? line.slice(1, -1).split('|') : []
     const heading = first === '' ? /^\*\*(.*)\*\*$/.exec(name)?.[1] : undefined
     if (heading !== undefined) part = heading
-    if (/^F\d+$/.test(first)) values.set(part === '' ? name : `${part}: ${name}`, value)
+    // A row holds what its heading does not: `**joints, knee**`, then `drive, pinion, groove diameter`.
+    if (/^F\d+$/.test(first)) values.set((part === '' ? name : `${part}, ${name}`).replace(/, ([^,]*)$/, ': $1'), value)
     if (/^[TC]\d+$/.test(first)) values.set(name, value)
   }
   return values

@@ -47,6 +47,6 @@ describe.each(Object.entries(printedLegs))('the sheet of a leg with %s', (_, of)
   })
 
   test('every value of a table and every constant cites a source or its fields', () => {
-    for (const row of rows) expect(row.split('|')[4], row).toMatch(/\[Q\d+\]|^from \[F\d+\]/)
+    for (const row of rows) expect(row.split('|')[4], row).toMatch(/\[Q\d+\]|^from \[F\d+\]|^as [TC]\d+$/)
   })
 })

@@ -125,6 +125,10 @@ def slack_torque(T0, j):
 def on_shafts(case, j):
     """Both spans together on the shaft of the drum: along the line of centres and across it (statics)."""
     taut, slack = tensions(case, j)
+    if case in ('hop', 'drop', 'stall'):
+        # The joint has travelled under the load: the whole difference of the spans came from the taut one (the cord is no longer than it was).
+        shift = max(mpf(0), pretension(case) + torque(case, j) / R[j] - taut)
+        taut, slack = taut + shift, slack + shift
     return sqrt(((taut + slack) * cos(tilt[j])) ** 2 + ((taut - slack) * sin(tilt[j])) ** 2)
 def on_pin(case, j): return on_shafts(case, j) + force[case]
 

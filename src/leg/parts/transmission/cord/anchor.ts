@@ -5,13 +5,12 @@ import { field, word } from '../../../leaves.js'
 import { shareOfStress } from '../../../lines.js'
 import { bondedEndOf } from '../../../numbers.js'
 import { constant, line, type Use, value } from '../../../run/index.js'
-import { isRare } from '../../load/fields.js'
 import { shearShare } from '../../materials/fields.js'
 import { isLoaded } from '../../motion/values.js'
 import { drumStrength } from './drum.js'
 import * as cord from './fields.js'
 import { tensionerCheck } from './tensioner.js'
-import { branchArc, peakTension, pretension, travel, windup } from './values.js'
+import { branchArc, hardestTension, pretension, travel } from './values.js'
 
 const ferruleWall = line(
   'axial rigidity of the ferrule',
@@ -61,8 +60,7 @@ export const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEn
 
 /** Tension of the taut span: as the cord itself is judged, in a rare load after the joint has travelled under it. */
 const spanTension = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
-  if (!use(isLoaded)) return use(pretension)
-  return use(isRare) ? use(peakTension) : use(windup).tautTension
+  return use(isLoaded) ? use(hardestTension) : use(pretension)
 }
 /** Wrap between tangent point and anchor that an end of travel leaves. */
 const wrapLeft = value('anchor.wrapLeft', ['joint'], (use) => use.run(residualWrap, { drumWrap: use(branchArc), travel: use(travel) }))

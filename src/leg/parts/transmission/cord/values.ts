@@ -9,7 +9,7 @@ import {
 } from '../../../../capstan/index.js'
 import { temperatureRise } from '../../../lines.js'
 import { line, type Use, value } from '../../../run/index.js'
-import { airTemperature, assemblyTemperature } from '../../load/fields.js'
+import { airTemperature, assemblyTemperature, isRare } from '../../load/fields.js'
 import { thermalExpansion } from '../../materials/values.js'
 import { driveLoad, stroke } from '../../motion/values.js'
 import { drumTravel } from '../through-hip/travel.js'
@@ -32,6 +32,13 @@ const kept = line(
   'force',
   'max(least, aged + change)',
   (x) => Math.max(x.least, x.aged + x.change),
+)
+const slackBeside = line(
+  'tension of the slack span beside it',
+  { hardest: 'force', taut: 'force', slack: 'force' },
+  'force',
+  'hardest - (taut - slack)',
+  (x) => x.hardest - (x.taut - x.slack),
 )
 const largest = line.largest('largest tension in and after travel', { loaded: 'force', travelled: 'force', cycled: 'force' }, 'force')
 /** Arcs and spans of a drive. */
@@ -143,6 +150,10 @@ export const peakTension = value('cord.peakTension', ['joint', 'event', 'air', '
     }).peak,
   })
 })
+/** Tension of the taut span that strength is judged by: in a rare load after the joint has travelled under it. */
+export const hardestTension = value('cord.hardestTension', ['joint', 'event', 'air', 'age'], (use) =>
+  use(isRare) ? use(peakTension) : use(windup).tautTension,
+)
 const axes = (use: Use<'joint'>, tautTension: number, slackTension: number) =>
   use.run(shaftForceOf, {
     arrangement: use(cord.arrangement),
@@ -155,7 +166,9 @@ const axes = (use: Use<'joint'>, tautTension: number, slackTension: number) =>
 /** Force of the cord on the shafts of pinion and drum, and its part along the line of both. */
 const axisForces = value('cord.axisForces', ['joint', 'event', 'air', 'age'], (use) => {
   const { tautTension, slackTension } = use(windup)
-  return axes(use, tautTension, slackTension)
+  if (!use(isRare)) return axes(use, tautTension, slackTension)
+  const hardest = use(hardestTension)
+  return axes(use, hardest, use.run(slackBeside, { hardest, taut: tautTension, slack: slackTension }))
 })
 export const shaftForce = value('cord.shaftForce', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).force)
 export const alongAxes = value('cord.alongAxes', ['joint', 'event', 'air', 'age'], (use) => use(axisForces).alongCentres)
