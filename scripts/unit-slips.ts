@@ -8,11 +8,12 @@ import { documentFields } from '../src/leg/document/fields.js'
 import { describeLeg, unusualValues } from '../src/leg/index.js'
 import { eachLeaf } from '../src/leg/schema/index.js'
 import { InputError } from '../src/units/index.js'
+import { putting } from '../tests/leg/changed-document.js'
 
 const folder = new URL('../examples/', import.meta.url)
 const FACTORS = [10, 0.1, 100, 0.01, 1000, 0.001]
 
-/** Whether nothing is told of a document. */
+/** Whether a document is accepted without a remark. */
 function isSilent(data: object): boolean {
   try {
     return unusualValues(describeLeg(data as never)).length === 0
@@ -32,25 +33,6 @@ function times(value: unknown, factor: number): unknown {
   const [, number, unit] = /^([-+]?[\d.]+(?:e[-+]?\d+)?) ?(.*)$/i.exec(typeof value === 'string' ? value : '') ?? []
   if (number === undefined || Number(number) === 0) return undefined
   return `${Number((Number(number) * factor).toPrecision(12))} ${unit}`.trim()
-}
-
-/** The document with one field changed; pairs of sizes by their names first. */
-function putting(data: object, path: string, value: unknown): object {
-  const copy = structuredClone(data)
-  const steps = path.split(/[.[\]]+/).filter((step) => step !== '')
-  const last = steps.pop() as string
-  let at = copy as Record<string, unknown>
-  for (const step of steps) {
-    at[step] ??= {}
-    const inner = at[step]
-    if (Array.isArray(inner) && Number.isNaN(Number(last)))
-      at[step] = /^(lowest|highest)$/.test(last)
-        ? { lowest: inner[0], highest: inner[1] }
-        : { width: inner[0], [step === 'box' ? 'depth' : 'height']: inner[1] }
-    at = at[step] as Record<string, unknown>
-  }
-  at[last] = value
-  return copy
 }
 
 const silent = new Map<string, number>()

@@ -79,8 +79,9 @@ function* atTheirErrors(nominal: Linkage, error: number): Generator<Linkage> {
 /**
  * How far a four-bar knee keeps from its dead points, with each of its four lengths off by as much as they may be.
  *
- * A linkage of nearly equal pairs passes the line without a dead point, or has one many degrees before it, by tenths of a millimetre. Turn beyond the limits and angle of the rod there
- * are therefore added: the least sum is the distance to a dead point where there is one, and goes over steadily into the least angle of the rod where there is none.
+ * A linkage of nearly equal pairs passes the line without a dead point, or has one many degrees before it, by tenths of a millimetre. Turn beyond the limits
+ * and angle of the rod there are therefore added: the least sum is the distance to a dead point where there is one, and goes over steadily into the least
+ * angle of the rod where there is none. Links that do not reach each other within the limits have a clearance of zero.
  */
 export const fourBarClearance = /* @__PURE__ */ formula('kinematics.fourBarClearance', {
   title: 'clearance of a four-bar knee from dead points',
@@ -104,6 +105,7 @@ export const fourBarClearance = /* @__PURE__ */ formula('kinematics.fourBarClear
     'rigid links, no clearance in the pins',
     'all four lengths are off by the whole error at once, each with its worst sign',
     'the linkage stays on the side of the crank that is given',
+    'a pose that the links do not reach counts as a dead point',
   ],
   requires: {
     kneeHighest: { accepts: 'must be at least the lowest', holds: ({ kneeLowest, kneeHighest }) => kneeHighest >= kneeLowest },

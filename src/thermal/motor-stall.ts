@@ -38,7 +38,7 @@ export const motorStall = /* @__PURE__ */ formula('thermal.motorStall', {
     can: { kind: 'temperature', infinite: true },
     /** Store in the plate. */
     store: { kind: 'temperature', infinite: true },
-    /** Copper loss meanwhile. */
+    /** Copper loss at these temperatures. */
     loss: { kind: 'power', infinite: true },
     /** Copper loss of the same current with the winding at 20 °C. */
     lossAt20: 'power',

@@ -5,6 +5,7 @@ import { documentFields } from '../../src/leg/document/fields.js'
 import { assess, describeLeg, textReport, unusualValues, withFields } from '../../src/leg/index.js'
 import { eachLeaf } from '../../src/leg/schema/index.js'
 import { InputError } from '../../src/units/index.js'
+import { putting } from './changed-document.js'
 import { cordKnee } from './through-legs.js'
 
 const folder = new URL('../../examples/', import.meta.url)
@@ -124,7 +125,7 @@ describe('a digit that slipped by some places', () => {
   const silent = (factor: number) =>
     quantities.flatMap(([path, text]) => {
       const [, number, unit] = /^(\S+) (.+)$/.exec(text) as unknown as [string, string, string]
-      const told = toldOf(() => describeLeg(putting(given, path, `${Number((Number(number) * factor).toPrecision(12))} ${unit}`)))
+      const told = toldOf(() => describeLeg(putting(given, path, `${Number((Number(number) * factor).toPrecision(12))} ${unit}`) as never))
       return told.refused.length + told.remarked.length === 0 ? [path] : []
     })
 
@@ -144,20 +145,3 @@ describe('a digit that slipped by some places', () => {
     ])
   })
 })
-
-/** A document with one field changed; pairs of sizes are written by their names first. */
-function putting(data: object, path: string, value: string): Parameters<typeof describeLeg>[0] {
-  const copy = structuredClone(data)
-  const steps = path.split(/[.[\]]+/).filter((step) => step !== '')
-  const last = steps.pop() as string
-  let at = copy as Record<string, unknown>
-  for (const step of steps) {
-    at[step] ??= {}
-    const inner = at[step]
-    const pair = Array.isArray(inner) && Number.isNaN(Number(last)) && /^(width|height|depth)$/.test(last)
-    if (pair) at[step] = { width: inner[0], [step === 'box' ? 'depth' : 'height']: inner[1] }
-    at = at[step] as Record<string, unknown>
-  }
-  at[last] = value
-  return copy as never
-}

@@ -89,7 +89,6 @@ export function torsionSection(s: TorsionSizes): View {
   view
     .dimension([0, half + w], [body, half + w], 'above')
     .dimension([w, -half], [w, half], 'left', undefined, 'Ø')
-
     .label([w + count * s.wire, half + w], [`wire Ø${plain(s.wire)}`, `${plain(s.coils)} coils`])
   if (s.mandrel !== undefined) view.label([body + s.wire, -s.mandrel / 4], `mandrel Ø${plain(s.mandrel)}`)
   return view

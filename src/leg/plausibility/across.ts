@@ -1,3 +1,4 @@
+import { torqueConstants } from '../../thermal/index.js'
 import { entriesOf, type PartlyLeg } from '../document/partly.js'
 import { centreLine } from '../document/rules-of-cords.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
@@ -43,8 +44,7 @@ function standingOf(leg: PartlyLeg, joint: 'hip' | 'knee'): Relation[] {
   const drive = joints?.[joint]?.drive as AnyDrive | undefined
   const { ratio: turns, radius } = gearing(drive, leg)
   const torque = ((si(robot?.mass) * STANDARD_GRAVITY) / (robot?.legs ?? Number.NaN)) * (si(links?.upper?.length) / 2)
-  // Three halves of the peak EMF of a phase over the speed.
-  const perAmpere = 1.5 / Math.sqrt(3) / si(motors?.[motor]?.speedConstant)
+  const perAmpere = torqueConstants.si({ backEmfConstant: 1 / si(motors?.[motor]?.speedConstant) }).peakPhase
   const limit = controllers?.[controller]?.currentLimit
   const { noLoadCurrent } = motors?.[motor] ?? {}
   const found: Relation[] = [

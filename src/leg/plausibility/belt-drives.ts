@@ -1,3 +1,4 @@
+import { toothBeltLength } from '../../capstan/index.js'
 import type { PartlyLeg } from '../document/partly.js'
 import { type AnyDrive, quantityOf } from './any-drive.js'
 import { type Relation, ratio, si } from './relation.js'
@@ -31,16 +32,10 @@ function teethOf(path: string, drive: AnyDrive, belt: Belt | undefined): Relatio
     ),
   ]
   if (small === undefined || large === undefined) return relations
-  const around = 2 * si(axes) + (pitch * (small + large)) / 2 + (pitch * (large - small)) ** 2 / (4 * Math.PI ** 2 * si(axes))
+  const around = toothBeltLength.si({ smallTeeth: small, largeTeeth: large, pitch, centreDistance: si(axes) })
   const count = (field: 'teeth' | 'leastTeeth', is: number, others: readonly string[], what: string, usual: Relation['usual']) =>
     relations.push({ path: `${name}.${field}`, value: belt?.[field], others, what, is, kind: 'ratio', usual })
-  count(
-    'teeth',
-    ((belt?.teeth ?? Number.NaN) * pitch) / around,
-    [`${path}.centreDistance`],
-    'the length of the belt over its way',
-    [0.8, 1.25],
-  )
+  count('teeth', (belt?.teeth ?? Number.NaN) / around.teeth, [`${path}.centreDistance`], 'the length of the belt over its way', [0.8, 1.25])
   count(
     'leastTeeth',
     small / (belt?.leastTeeth ?? Number.NaN),

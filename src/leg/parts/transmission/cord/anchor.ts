@@ -59,9 +59,7 @@ export const bond = {
 export const bonded = word('drive.bonded', ['joint'], (x, { joint }) => bondedEndOf(x, joint) !== undefined)
 
 /** Tension of the taut span: as the cord itself is judged, in a rare load after the joint has travelled under it. */
-const spanTension = (use: Use<'joint' | 'event' | 'air' | 'age'>) => {
-  return use(isLoaded) ? use(hardestTension) : use(pretension)
-}
+const spanTension = (use: Use<'joint' | 'event' | 'air' | 'age'>) => (use(isLoaded) ? use(hardestTension) : use(pretension))
 /** Wrap between tangent point and anchor that an end of travel leaves. */
 const wrapLeft = value('anchor.wrapLeft', ['joint'], (use) => use.run(residualWrap, { drumWrap: use(branchArc), travel: use(travel) }))
 /** Tension that reaches the anchor: what friction on the drum leaves of the taut span, or the pretension stored there. */
