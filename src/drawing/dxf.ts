@@ -28,16 +28,19 @@ const TYPES: Readonly<Record<string, readonly number[]>> = {
 
 /**
  * A drawing as DXF (release 12, ASCII), in millimetres at full size: every view that has a scale, below each other, with its dimensions as lines and
- * text. Outlines are polylines, closed where they are closed. Layers are named after what lines mean.
+ * text. Outlines are polylines, closed where they are closed. Layers are named after what lines mean. Returns `undefined` for a chart: it has no view to
+ * scale, and a file would be empty.
  */
-export function toDxf({ groups }: Pick<Drawing, 'groups'>): string {
+export function toDxf({ groups }: Pick<Drawing, 'groups'>): string | undefined {
   let shift = 0
   const entities = groups.flatMap((group) => {
     if (group.place === undefined) return []
     const { pairs, low, high } = viewPairs(group, shift)
+    if (pairs.length === 0) return []
     shift -= high - low + 20
     return pairs
   })
+  if (entities.length === 0) return undefined
   const pairs: Pair[] = [
     [999, 'millimetres'],
     ...section('HEADER', [

@@ -7,7 +7,8 @@ interface Entity {
 }
 
 /** Diameters of the circles, and widths and heights of the closed outlines of a DXF file, by an independent reader. */
-export function dxfSizes(text: string) {
+export function dxfSizes(text: string | undefined) {
+  if (text === undefined) throw new Error('the drawing has no view to scale')
   const entities = new DxfParser().parseSync(text)!.entities as unknown as readonly Entity[]
   const span = (all: readonly number[]) => Math.max(...all) - Math.min(...all)
   return {

@@ -30,7 +30,7 @@ interface Entity {
   readonly halign?: number
 }
 const read = (text: string) => new DxfParser().parseSync(text)!
-const entities = (drawing: Pick<Drawing, 'groups'>) => read(toDxf(drawing)).entities as unknown as readonly Entity[]
+const entities = (drawing: Pick<Drawing, 'groups'>) => read(toDxf(drawing)!).entities as unknown as readonly Entity[]
 const corners = ({ vertices = [] }: Entity) => vertices.map(({ x, y }) => [x, y])
 const figure = (...views: View[]) =>
   views.reduce((all, view) => all.view(view), new Figure({ id: 'plate', title: 'Plate & <pin>', answer: 'It holds' })).done()
@@ -97,9 +97,9 @@ describe('DXF, by an independent reader', () => {
         [2, 2],
       ]),
     ).toEqual([['LINE', undefined, 2]])
-    expect(drawn([[0, 0]])).toEqual([])
-    const dot = toDxf({ groups: figure(new View('x', { scale: 1 }).line([[0, 0]])).groups.filter(({ name }) => name === 'x') })
-    expect(dot).toContain('ENTITIES\n  0\nENDSEC\n')
+    const dot = figure(new View('x', { scale: 1 }).line([[0, 0]])).groups.filter(({ name }) => name === 'x')
+    expect(toDxf({ groups: dot })).toBeUndefined()
+    expect(entities({ groups: [...dot, ...figure(plate()).groups] })).toEqual(entities(figure(plate())))
   })
 
   test('texts keep their place, height, turn and words in letters that every program reads', () => {
@@ -136,7 +136,7 @@ describe('DXF, by an independent reader', () => {
   })
 
   test('layers are named after what lines mean, with the patterns of hidden and centre lines, in millimetres', () => {
-    const { tables, header } = read(toDxf({ groups: [] })) as unknown as {
+    const { tables, header } = read(toDxf(figure(plate()))!) as unknown as {
       header: Record<string, unknown>
       tables: {
         layer: { layers: Record<string, unknown> }
@@ -323,4 +323,12 @@ test('texts are as wide as their letters; a number stays with its unit, a size w
     expect(wrapped(`a ${together}`, textWidth(together, 11) + 1, 11)).toEqual(['a', together])
   expect(wrapped('one two', 1, 11)).toEqual(['one', 'two'])
   expect(wrapped('one two', textWidth('one two', 11), 11)).toEqual(['one two'])
+})
+
+test('a drawing without a view to scale has no file: an empty one would be taken for the part', () => {
+  const chart = new Figure({ id: 'chart', title: 'Chart', answer: 'It holds' })
+    .block('Plot', () => ({ items: [textAt([10, 10], 'words')], height: 20 }))
+    .text('Nothing here has a size.')
+    .done()
+  expect([toDxf(chart), toDxf({ groups: [] }), toTemplate(chart)]).toEqual([undefined, undefined, undefined])
 })

@@ -7,6 +7,7 @@ import {
   boxOf,
   crosses,
   distance,
+  Figure,
   hatchLines,
   minus,
   type Point,
@@ -185,8 +186,8 @@ describe('texts and numbers', () => {
   })
 })
 
-test('DXF of a view without a scale is empty, and begins and ends as the format asks', () => {
-  const text = toDxf({ groups: [] })
+test('DXF of a drawing begins and ends as the format asks', () => {
+  const text = toDxf(new Figure({ id: 'x', title: 'X', answer: 'X' }).view(new View('X').area(rectangle(0, 0, 10, 10))).done())!
   expect(text.startsWith('999\nmillimetres\n')).toBe(true)
   expect(text.trimEnd().endsWith('EOF')).toBe(true)
   expect(new View('x').boxAt(1).left).toBe(Number.POSITIVE_INFINITY)

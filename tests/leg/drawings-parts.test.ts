@@ -220,7 +220,7 @@ describe('what the leg does not have', () => {
 
 describe('files for other programs', () => {
   test('DXF: an independent reader finds the lengths of the document in millimetres', () => {
-    const parsed = new DxfParser().parseSync(toDxf(named('cord-drive-knee')))!
+    const parsed = new DxfParser().parseSync(toDxf(named('cord-drive-knee'))!)!
     const round = parsed.entities.filter(({ type }) => type === 'CIRCLE') as unknown as {
       radius: number
       center: { x: number; y: number }
@@ -236,9 +236,12 @@ describe('files for other programs', () => {
   })
 
   test.each(drawings.map((one) => [one.id, one] as const))(
-    '%s: the reader finds every line, circle and text that was written',
-    (_, drawing) => {
+    '%s: the reader finds every line, circle and text that was written; a chart has no file',
+    (id, drawing) => {
       const text = toDxf(drawing)
+      expect(text === undefined).toBe(/^(heat|plate-heat|torque-speed)-|^(reserve-bars|stride|year)$/.test(id))
+      if (text === undefined) return
+      expect(text).toMatch(/^(LINE|POLYLINE|CIRCLE)$/m)
       expect([...text].every((letter) => letter.charCodeAt(0) < 128)).toBe(true)
       const written = text.match(/^(LINE|POLYLINE|CIRCLE|TEXT)$/gm)?.length ?? 0
       expect(new DxfParser().parseSync(text)!.entities).toHaveLength(written)
@@ -246,7 +249,7 @@ describe('files for other programs', () => {
   )
 
   test('DXF: the header says millimetres, and a closed outline is one closed polyline of its size', () => {
-    const parsed = new DxfParser().parseSync(toDxf(named('pin-knee')))!
+    const parsed = new DxfParser().parseSync(toDxf(named('pin-knee'))!)!
     // Codes of $INSUNITS and $MEASUREMENT in the published reference of DXF: 4 is millimetres, 1 is metric.
     expect(parsed.header).toMatchObject({ $INSUNITS: 4, $MEASUREMENT: 1 })
     const outlines = parsed.entities.filter(({ type }) => type === 'POLYLINE') as unknown as {
@@ -296,7 +299,7 @@ describe('files for other programs', () => {
     expect(value('drum_knee', 'groove_diameter')).toBeCloseTo(1000 * knee.drum.grooveDiameter!.si, 9)
     expect(value('drum_hip', 'bore_diameter')).toBeCloseTo(1000 * cordDriveOf('hip').drum.bore.si, 9)
     // The rims in the table are the outlines of the drawing.
-    const round = new DxfParser().parseSync(toDxf(named('cord-drive-knee')))!.entities as unknown as { radius?: number }[]
+    const round = new DxfParser().parseSync(toDxf(named('cord-drive-knee'))!)!.entities as unknown as { radius?: number }[]
     for (const part of ['drum_knee', 'pinion_knee'])
       expect(round.some(({ radius = 0 }) => Math.abs(2 * radius - value(part, 'outer_diameter')) < 1e-4)).toBe(true)
     expect(value('boss_knee', 'hole_diameter')).toBeCloseTo(1000 * leg.bosses.kneeBoss!.hole.si, 9)

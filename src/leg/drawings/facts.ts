@@ -7,6 +7,7 @@ import { reserveText } from '../report/content.js'
 import type { Assessment } from '../result.js'
 import { strideOf } from '../stride-of.js'
 import { LegValues, type Names } from './leg-values.js'
+import { calculated } from './not-drawable.js'
 
 export type { Names } from './leg-values.js'
 
@@ -20,7 +21,7 @@ export class Facts extends LegValues {
 
   /** A stride of walk or trot; made once. */
   stride(gait: 'walk' | 'trot'): ReturnType<typeof strideOf> {
-    this.#strides[gait] ??= strideOf(this.leg, gait)
+    this.#strides[gait] ??= calculated(() => strideOf(this.leg, gait))
     return this.#strides[gait]
   }
 

@@ -19,6 +19,7 @@ import { grooveDrawing } from './groove.js'
 import { heatDrawing } from './heat.js'
 import { legDrawing as drawLeg } from './leg.js'
 import { motorDrawing } from './motor.js'
+import { unlessNotDrawable } from './not-drawable.js'
 import { outputStackDrawing } from './output-stack.js'
 import { pinDrawing } from './pin.js'
 import { plateHeatDrawing } from './plate-heat.js'
@@ -135,19 +136,18 @@ export function legDrawings(assessment: Assessment, options: LegDrawingOptions =
   })
 }
 
-/** A drawing; where a value that it needs cannot be calculated, a note that says which. */
-function drawn(id: string, draw: () => Drawing | undefined): Drawing | undefined {
-  try {
-    return draw()
-  } catch (error) {
-    if (!(error instanceof Error)) throw error
+/**
+ * A drawing; where a value that it needs cannot be calculated, a note that says which, so that the other pictures and the verdict beside them are there.
+ * Every other error is a fault of the program, and passes.
+ */
+const drawn = <T extends Drawing | undefined>(id: string, draw: () => T): T | Drawing =>
+  unlessNotDrawable(draw, ({ message }) => {
     const part = id.replaceAll('-', ' ')
     return new Figure({ id, title: `Drawing of the ${part}`, answer: `The ${part} cannot be drawn` })
-      .text(`${error.message}.`)
-      .say(`${error.message}.`)
+      .text(`${message}.`)
+      .say(`${message}.`)
       .done()
-  }
-}
+  })
 
 /** One drawing of an assessed leg by its name, such as `leg` or `pin-knee`; `undefined` where the leg has no such part. */
 export const legDrawingNamed = (
@@ -162,6 +162,7 @@ export function legPoseDrawing(
   check: CheckResult,
   { style = 'file' }: Pick<LegDrawingOptions, 'style'> = {},
 ): LegDrawing {
-  const drawing = drawLeg(new Facts(assessment), check)
+  const facts = new Facts(assessment)
+  const drawing = drawn('leg', () => drawLeg(facts, check))
   return { ...drawing, svg: drawingSvg(drawing, { style }) }
 }

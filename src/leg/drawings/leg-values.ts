@@ -3,6 +3,7 @@ import type { LegModel } from '../leg-model.js'
 import { family } from '../parts/materials/fields.js'
 import type { Index, Value } from '../run/index.js'
 import { keepCalculation } from '../what-if.js'
+import { calculated, unlessNotDrawable } from './not-drawable.js'
 
 /** Names of instances: a joint, an event, a bolt group. */
 export type Names = { readonly [X in Index]?: string }
@@ -16,18 +17,17 @@ export class LegValues {
     keepCalculation(leg, this.calculation)
   }
 
-  /** A value for instances by name. Throws the error of a value that cannot be calculated. */
+  /** A value for instances by name. Throws `NotDrawable` where it cannot be calculated. */
   get<T, A extends Index>(of: Value<T, A>, names: Names = {}): T {
-    return this.calculation.get(of, this.where(names) as never)
+    return calculated(() => this.calculation.get(of, this.where(names) as never))
   }
 
   /** A value, or nothing where it cannot be calculated. */
   tried<T, A extends Index>(of: Value<T, A>, names: Names = {}): T | undefined {
-    try {
-      return this.get(of, names)
-    } catch {
-      return undefined
-    }
+    return unlessNotDrawable(
+      () => this.get(of, names),
+      () => undefined,
+    )
   }
 
   /** A length in millimetres. */
