@@ -52,6 +52,7 @@ const lineMap = (mappings: string): string => {
   )
   return encode(lines)
 }
+const LONGEST_LINE = 250
 for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
   const code = readFileSync(`dist/${name}`, 'utf8').replace(/(?:\n\/\/# sourceMappingURL=.*\s*)+$/, '')
   const { code: small, map } = await minify(
@@ -59,8 +60,9 @@ for (const name of readdirSync('dist').filter((each) => each.endsWith('.js'))) {
     {
       module: true,
       keep_classnames: true,
-      // Engines read plain ASCII faster. Bundlers read these comments.
-      format: { ascii_only: true, preserve_annotations: true, comments: /webpackIgnore|@vite-ignore/ },
+      // Engines read plain ASCII faster. Bundlers read these comments. Node prints the line that throws above the message of an error that nobody
+      // catches: in one line of a megabyte the message would be lost.
+      format: { ascii_only: true, preserve_annotations: true, comments: /webpackIgnore|@vite-ignore/, max_line_len: LONGEST_LINE },
       sourceMap: { content: readFileSync(`dist/${name}.map`, 'utf8'), asObject: true },
     },
   )

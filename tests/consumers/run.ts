@@ -70,6 +70,17 @@ try {
     const { ok, output } = run(process.execPath, [`readme-${i}.mjs`], home)
     report(`README, JavaScript example ${i + 1}, prints something`, ok && output.trim() !== '', output)
   }
+  // Node prints the line of the package that throws before the message: a reader must still find the message below it.
+  const mistakes = {
+    formula: ["import { slackTension } from 'limbwright/capstan'", "slackTension({ load: '500 mm', friction: 0.2, wrapAngle: '3 turn' })"],
+    leg: ["import { describeLeg } from 'limbwright/leg'", "describeLeg('robot: { mass: 3 N }')"],
+  }
+  for (const [name, script] of Object.entries(mistakes)) {
+    writeFileSync(join(home, `mistake-${name}.mjs`), script.join('\n'))
+    const { ok, output } = run(process.execPath, [`mistake-${name}.mjs`], home)
+    const above = output.indexOf('InputError')
+    report(`an error that nobody catches (${name}) is not buried below code`, !ok && above > 0 && above < 1000, output.slice(0, 2000))
+  }
   const ways = [
     ['node16', { module: 'Node16', moduleResolution: 'Node16' }],
     ['node16', { module: 'NodeNext', moduleResolution: 'NodeNext' }],
