@@ -171,6 +171,16 @@ describe('mistakes', () => {
     expect(issue?.line).toBeGreaterThan(0)
   })
 
+  test('a word that is no kind of drive does not ask for what a drive needs', () => {
+    const document = changed((data: Draft) => {
+      data.joints.hip.drive.kind = 'capstan'
+      delete data.joints.hip.plate
+    })
+    const found = issuesOf(document)
+    expect(found.map(({ path }) => path)).toContain('joints.hip.drive.kind')
+    expect(found.filter(({ accepts }) => accepts.includes('is needed because joints.hip.drive.kind'))).toEqual([])
+  })
+
   test('one friction number is answered with a range to write', () => {
     const document = changed((data: Draft) => {
       data.joints.hip.drive.friction = 0.14

@@ -122,12 +122,18 @@ describe('what is not accepted has one message that says what is', () => {
     expect(readLeaf(field({ designation: 'propertyClass' }), 8.8)).toBe('8.8')
   })
 
-  test('a length a thousand times too large asks for millimetres where that would fit', () => {
+  test('a number a thousand times too large or too small asks for the unit that would fit', () => {
+    expect(() => readLeaf(field({ kind: 'length', min: '10 mm', max: '2 m' }), '0.15 mm')).toThrow(
+      /^must be at least 10 mm and at most 2 m; did you mean m\?$/,
+    )
+    expect(() => readLeaf(field({ kind: 'length', min: '10 mm', max: '2 m' }), '9 mm')).toThrow(/at most 2 m$/)
+    expect(() => readLeaf(field({ kind: 'axialRigidity', min: '50 N', max: '10 MN' }), '1.5 N')).toThrow(/; did you mean kN\?$/)
+    expect(() => readLeaf(field({ kind: 'mass', min: '2 g', max: '20 kg' }), '450 kg')).toThrow(/; did you mean g\?$/)
     expect(() => readLeaf(field({ kind: 'length', above: 0, max: '20 mm' }), '15 m')).toThrow(/at most 20 mm.*; did you mean mm\?$/)
     expect(() => readLeaf(field({ kind: 'length', above: 0, max: '20 mm' }), '21 m')).toThrow(/at most 20 mm[^;]*$/)
     expect(() => readLeaf(field({ kind: 'length', above: 0, max: '20 mm' }), '-15 m')).toThrow(/at most 20 mm[^;]*$/)
     expect(() => readLeaf(field({ kind: 'mass', above: 0, max: '20 kg' }), '21 kg')).toThrow(/at most 20 kg[^;]*$/)
-    expect(() => readLeaf(field({ kind: 'length', below: '20 mm' }), '15 m')).toThrow(/^must be below 20 mm$/)
+    expect(() => readLeaf(field({ kind: 'length', below: '20 mm' }), '15 m')).toThrow(/^must be below 20 mm; did you mean mm\?$/)
   })
 
   test('the ends of what is accepted are accepted', () => {

@@ -1,7 +1,7 @@
 import type * as z from 'zod'
 import { InputError, type Issue, nearName, Quantity, show } from '../../units/index.js'
 import { contradictoryRelations } from '../plausibility/index.js'
-import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, placeAt, salvaged, zodOf } from '../schema/index.js'
+import { acceptedBy, defaultsOf, exactlyOneIssues, type LegDefault, meant, placeAt, salvaged, zodOf } from '../schema/index.js'
 import { displayedLeg } from './display.js'
 import { earlierPath } from './earlier-paths.js'
 import { DOCUMENT_VERSION, documentFields, type LegData, type LegSpecification } from './fields.js'
@@ -109,7 +109,7 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
     return [...issue.keys.slice(0, MAX_UNKNOWN).map((key) => surplus(path, key, given, names ?? [])), ...(more > 0 ? [tail] : [])]
   }
   if (issue.code === 'custom') return issueOf(given === undefined && leaf !== undefined ? acceptedBy(leaf) : issue.message)
-  if (issue.code === 'invalid_union') return issueOf(`must be one of ${variantNames(issue).join(', ')}`)
+  if (issue.code === 'invalid_union') return issueOf(variantWords(variantNames(issue), given))
   if (issue.code === 'invalid_key') return [{ path, given: show(issue.path.at(-1)), accepts: 'must be a name that starts with a letter' }]
   if (issue.code === 'too_small') return issueOf('must have at least one entry')
   if (issue.code === 'too_big') return issueOf('has too many entries')
@@ -121,6 +121,15 @@ function issuesOf(issue: z.core.$ZodIssue, document: unknown): Found[] {
 function variantNames(issue: z.core.$ZodIssueInvalidUnion): string[] {
   const options = (issue as { options?: readonly unknown[] }).options
   return Array.isArray(options) ? options.map(String) : []
+}
+
+/** What the trade calls kinds that have another name here. */
+const TRADE_KINDS: Readonly<Record<string, string>> = { cable: 'cord', capstan: 'cord', rope: 'cord', spur: 'gear', planetary: 'gearbox' }
+const variantWords = (names: readonly string[], given: unknown): string => {
+  const kind = typeof given === 'string' ? given : ''
+  const known = TRADE_KINDS[kind.toLowerCase()]
+  const hint = known !== undefined && names.includes(known) ? `; did you mean ${known}?` : meant(kind, names)
+  return `must be one of ${names.join(', ')}${hint}`
 }
 
 /** A misspelt field is also missing under its right name; only the first gets a message. */

@@ -17,7 +17,7 @@ export function rejectNotComputed(data: LegData): void {
 }
 
 /** Kinds of drive that hip and knee are calculated with. */
-const DRIVES = ['cord', 'belt', 'direct', 'gear', 'gearbox'] as const
+export const DRIVES = ['cord', 'belt', 'direct', 'gear', 'gearbox'] as const
 
 function joints({ joints: { sidewaysHip, hip, knee }, plates }: LegData, report: Report): void {
   if (sidewaysHip !== undefined && sidewaysHip.drive.kind !== 'held' && sidewaysHip.bearings === undefined)

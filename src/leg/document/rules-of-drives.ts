@@ -1,3 +1,4 @@
+import { DRIVES } from './not-computed.js'
 import type { PartlyLeg, Report } from './partly.js'
 import { beltOverlap } from './rules-of-belts.js'
 import { type CordDrive, cordRules } from './rules-of-cords.js'
@@ -18,7 +19,8 @@ export function driveRules(data: PartlyLeg, report: Report): void {
     if (joint === undefined) continue
     const { drive } = joint
     const path = `joints.${name}`
-    if (drive?.kind !== undefined && drive.kind !== 'held')
+    // A word that is no kind of drive has its own message, and says nothing of what else is needed.
+    if (drive?.kind !== undefined && (DRIVES as readonly string[]).includes(drive.kind))
       for (const needed of ['motor', 'controller', 'plate'] as const)
         if (joint[needed] === undefined) report(`${path}.${needed}`, undefined, `is needed because ${path}.drive.kind is ${drive.kind}`)
     if (drive?.kind === 'cord')

@@ -4,6 +4,7 @@ import { exampleOf, type In, InputError, type Kind, kindWords, nearNames, Quanti
 import type { Band, Field, Table } from './field.js'
 import { materialFrom } from './own-material.js'
 import { Rejection } from './rejection.js'
+import { bound, isWithin, type Scalar, unitSlip } from './unit-slip.js'
 
 /** A field that holds one value, not further fields. */
 export type Leaf = Exclude<
@@ -73,8 +74,6 @@ export function acceptedBy(field: Leaf): string {
 /** An example of a range as it is written. */
 const rangeOf = (kind: Kind) => `[${exampleOf(kind).replace('5', '2').replace('0.2', '0.1')}, ${exampleOf(kind)}]`
 
-type Scalar = Extract<Leaf, { kind: Kind }>
-
 function limitWords({ min, above, max, below }: Scalar): string {
   return Object.entries({ 'at least': min, above, 'at most': max, below })
     .filter(([, limit]) => limit !== undefined)
@@ -82,31 +81,15 @@ function limitWords({ min, above, max, below }: Scalar): string {
     .join(' and ')
 }
 
-const bound = (kind: Kind, limit: unknown, unset: number): number =>
-  limit === undefined ? unset : limit === 0 ? 0 : quantity(kind, limit as In<Kind>).si
-
 function readQuantity(field: Scalar, given: unknown): Quantity {
-  const { kind, min, max, above, below } = field
-  const made = asQuantity(kind, given)
-  const x = made.si
-  const within =
-    x >= bound(kind, min, Number.NEGATIVE_INFINITY) &&
-    x <= bound(kind, max, Number.POSITIVE_INFINITY) &&
-    x > bound(kind, above, Number.NEGATIVE_INFINITY) &&
-    x < bound(kind, below, Number.POSITIVE_INFINITY)
-  if (!within) throw new Rejection(`must be ${limitWords(field)}${unitSlip(field, x)}`)
+  const made = asQuantity(field.kind, given)
+  if (!isWithin(field, made.si)) throw new Rejection(`must be ${limitWords(field)}${unitSlip(field, given)}`)
   return made
 }
 
 function readInteger(field: Extract<Leaf, { integer: true }>, given: unknown): number {
   if (typeof given === 'number' && Number.isInteger(given) && given >= field.min && given <= field.max) return given
   throw new Rejection(acceptedBy(field))
-}
-
-/** Where a length is a thousand times too large, metres were probably written for millimetres. */
-function unitSlip({ kind, max }: Scalar, x: number): string {
-  if (kind !== 'length' || max === undefined) return ''
-  return x > 0 && x / 1000 <= bound(kind, max, 0) ? '; did you mean mm?' : ''
 }
 
 function readInterval({ interval: kind, min, max }: Extract<Leaf, { interval: Kind }>, given: unknown) {
