@@ -1,6 +1,7 @@
 import { type AnyFormula, inputsInWords, outputsInWords } from '../formula/index.js'
 import { InputError } from '../units/index.js'
 import { argumentsOf, rejectWords } from './arguments.js'
+import { nearest, type Searched } from './nearest.js'
 import summaries from './summaries.json' with { type: 'json' }
 import { EXIT, type Exit, type Terminal } from './terminal.js'
 
@@ -9,21 +10,48 @@ const verb = 'formulas'
 /** First sentence of every public function, formulas among them, by id. */
 const SUMMARIES: ReadonlyMap<string, string> = new Map(Object.entries(summaries))
 
-/** Lists formulas and other functions whose summary, id, inputs or sources hold every word given; the id of one prints all of it. */
+/**
+ * Lists formulas and other functions whose summary, id, inputs or sources hold every word given. Where none does, those that hold the most are listed
+ * under a line that states it. The id of one prints all of it.
+ */
 export async function formulas(terminal: Terminal, args: readonly string[]): Promise<Exit> {
   const given = argumentsOf(verb, args, {})
   const { catalogue } = await import('../catalogue/index.js')
   const [id] = given.words
   const whole = id !== undefined && SUMMARIES.has(id)
   const every = (text: string) => given.words.every((word) => text.toLowerCase().includes(word.toLowerCase()))
-  const ids = whole ? [id] : [...SUMMARIES.keys()]
-  const found = [...catalogue.values()].filter((formula) => ids.includes(formula.id) && (whole || every(textOf(formula))))
-  const others = ids.filter((each) => !catalogue.has(each) && (whole || every(`${each} ${SUMMARIES.get(each)}`)))
-  if (found.length + others.length === 0)
+  const textOf = (each: string) => {
+    const formula = catalogue.get(each)
+    return `${each} ${SUMMARIES.get(each)} ${formula === undefined ? '' : moreOf(formula)}`
+  }
+  const exact = whole ? [id] : [...SUMMARIES.keys()].filter((each) => every(textOf(each)))
+  const near =
+    exact.length > 0
+      ? undefined
+      : nearest(
+          given.words,
+          [...SUMMARIES].map(([each, summary]) => searched(each, summary, catalogue.get(each))),
+        )
+  const ids = near?.ids ?? exact
+  if (ids.length === 0)
     rejectWords(verb, given.words, 'must occur in the id, the summary, the inputs or the sources of a formula or function')
-  if (given.flag('json')) terminal.out(JSON.stringify([...found.map(asData), ...others.map(asFunction)], null, 2))
-  else if (whole && found[0] !== undefined) terminal.out(pageOf(found[0]))
-  else terminal.out([...found.map(lineOf), ...linesOfOthers(others)].join('\n'))
+  const data = (each: string) => {
+    const formula = catalogue.get(each)
+    return formula === undefined ? { id: each, summary: SUMMARIES.get(each) } : asData(formula)
+  }
+  const lineIn = (each: string) => {
+    const formula = catalogue.get(each)
+    return formula === undefined ? `${each}: ${SUMMARIES.get(each)}` : lineOf(formula)
+  }
+  const [formula, ...more] = ids.flatMap((each) => catalogue.get(each) ?? [])
+  if (given.flag('json')) terminal.out(JSON.stringify(ids.map(data), null, 2))
+  else if (near !== undefined)
+    terminal.out([`Nothing holds every one of these words. Nearest, by ${near.words.join(', ')}:`, '', ...ids.map(lineIn)].join('\n'))
+  else if (whole && formula !== undefined) terminal.out(pageOf(formula))
+  else {
+    const formulasFound = formula === undefined ? [] : [formula, ...more]
+    terminal.out([...formulasFound.map(lineOf), ...linesOfOthers(ids.filter((each) => !catalogue.has(each)))].join('\n'))
+  }
   return EXIT.holds
 }
 
@@ -38,16 +66,20 @@ export async function formulaNamed(of: string, id: string): Promise<AnyFormula> 
   }
 }
 
-const textOf = ({ id, def }: AnyFormula) =>
-  [id, SUMMARIES.get(id), ...Object.keys(def.inputs), ...def.source.map(({ where }) => where), ...(def.assumes ?? [])].join(' ')
+const moreOf = ({ def }: AnyFormula) =>
+  [...Object.keys(def.inputs), ...def.source.map(({ where }) => where), ...(def.assumes ?? [])].join(' ')
+const searched = (id: string, summary: string, formula: AnyFormula | undefined): Searched => ({
+  id,
+  summary,
+  // Authors of sources are no subject.
+  more: formula === undefined ? '' : [...Object.keys(formula.def.inputs), ...(formula.def.assumes ?? [])].join(' '),
+})
 
 const lineOf = ({ id, def }: AnyFormula) => `${id}(${Object.keys(def.inputs).join(', ')}): ${SUMMARIES.get(id)}`
 
 /** Functions that are no single formulas, below a heading of their own. */
 const linesOfOthers = (ids: readonly string[]) =>
   ids.length === 0 ? [] : ['', 'Other functions, which programs import:', ...ids.map((id) => `${id}: ${SUMMARIES.get(id)}`)]
-
-const asFunction = (id: string) => ({ id, summary: SUMMARIES.get(id) })
 
 const asData = ({ id, def }: AnyFormula) => ({
   id,

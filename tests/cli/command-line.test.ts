@@ -137,7 +137,7 @@ test('formulas are found by words, and called or solved', async () => {
   expect(clamp.out).not.toMatch(/slackTension/)
   const [remedies, ...rest] = JSON.parse((await run(['formulas', 'fasteners.compareClampRemedies', '--json'])).out)
   expect([remedies.id, rest]).toEqual(['fasteners.compareClampRemedies', []])
-  expect(await run(['formulas', 'nowhere-to-be-found'])).toMatchObject({ code: 2, notes: expect.stringContaining('must occur in the id') })
+  expect(await run(['formulas', 'unobtainium'])).toMatchObject({ code: 2, notes: expect.stringContaining('must occur in the id') })
   expect(await run(['call', 'fasteners.compareClampRemedies'])).toMatchObject({ code: 2, notes: expect.stringContaining('is a function') })
   const inputs = ['load=500 N', 'friction=0.2']
   expect(await run(['call', 'capstan.slackTension', ...inputs, 'wrapAngle=3 turn'])).toMatchObject({ code: 0, out: '11.53 N' })
@@ -150,6 +150,34 @@ test('formulas are found by words, and called or solved', async () => {
     code: 2,
     notes: expect.stringContaining('must be a force'),
   })
+})
+
+test("questions in a builder's words lead to functions, and a line says that no function holds every word", async () => {
+  const asked = {
+    'does my capstan slip': 'capstan.slipTorque',
+    'press fit steel pin ABS loosens': 'fasteners.pressFitOverTime',
+    'torque for hopping': 'kinematics.jumpPush',
+    'how thick wall bolt boss': 'fasteners.bossWallStress',
+    'motor too hot': 'thermal.hottestPhaseRise',
+    'battery runtime': 'thermal.runningTime',
+    'size cord drive': 'capstan.proposeDrive',
+    'clamp load left in my bolt after a summer': 'fasteners.clampLoadPowerLaw',
+    'cord stretch backlash': 'capstan.historyWindup',
+  }
+  for (const [question, id] of Object.entries(asked)) {
+    const { code, out } = await run(['formulas', ...question.split(' ')])
+    const [head, blank, ...lines] = out.split('\n')
+    expect(code, question).toBe(0)
+    expect(head, question).toMatch(/^Nothing holds every one of these words\. Nearest, by /)
+    expect(blank).toBe('')
+    expect(lines.length, question).toBeLessThanOrEqual(8)
+    expect(
+      lines.map((line) => /^[\w.]+/.exec(line)?.[0]),
+      question,
+    ).toContain(id)
+  }
+  expect(JSON.parse((await run(['formulas', 'battery', 'runtime', '--json'])).out)).toMatchObject([{ id: 'thermal.runningTime' }])
+  expect(await run(['formulas', 'how', 'is', 'my'])).toMatchObject({ code: 2 })
 })
 
 test('every function that a module exports has its line in the list of formulas', async () => {
