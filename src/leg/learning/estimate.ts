@@ -2,6 +2,7 @@ import { significant } from '../../units/index.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
 import { channelSteps } from './channel-steps.js'
+import { columnError } from './column-errors.js'
 import { examineLog } from './examine-log.js'
 import { type Fit, fitTogether, valueIn } from './fit.js'
 import type { FootLog } from './foot.js'
@@ -123,13 +124,15 @@ function sortOne(leg: LegModel, { log, id, joint, text }: NamedLog, options: Est
   const displayed = { ...model, steps, ...(model.rival !== undefined && { rival: { ...model.rival, steps } }) }
   const one = fitLog(log, displayed, rows, lines, kept, remarks, options)
   if (one === undefined) return
+  const off = columnError(one.part, one.fit, COLUMNS[id], read.units)
   const absurd = model.learns.flatMap((path) => {
     const why = implausible(expectationOf(leg, path), valueIn(one.fit, path))
     return why === undefined || undecided(one, path) ? [] : [`${path}: ${why}`]
   })
   if (absurd.length > 0 && !insisted) refuse(absurd.join('; '), 'implausible', explanationsOf(suspect))
   else {
-    used.push(one)
+    used.push(off === undefined ? one : { ...one, rivals: [...one.rivals, { by: 'column', part: off.part, fit: off.fit, worse: 0 }] })
+    if (off !== undefined) remarks.push(ofLog(log, 'misfit', off.words))
     remarks.push(...unexpectedIn(leg, log, one, () => explanationsOf(suspect)))
   }
 }

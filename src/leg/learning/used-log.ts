@@ -12,8 +12,16 @@ export const MIN_READINGS = 3
 export interface Used {
   readonly part: Part
   readonly fit: Fit
-  /** Other ways to read the same decay: another law, and its later half alone. `worse` is how much worse it fits, in squares of the scatter. */
-  readonly rivals: readonly { readonly part: Part; readonly fit: Fit; readonly worse: number; readonly late: boolean }[]
+  readonly rivals: readonly Rival[]
+}
+
+/** Another way to read the same log: another law of its decay, the later half alone, or a column that is off. */
+export interface Rival {
+  readonly by: 'law' | 'laterHalf' | 'column'
+  readonly part: Part
+  readonly fit: Fit
+  /** How much worse it fits, in squares of the scatter. */
+  readonly worse: number
 }
 
 /** A display that shows one number most of the time may hide a scatter of this share of its step. */
@@ -53,8 +61,8 @@ export function fitLog(
   return {
     ...best,
     rivals: [
-      { ...rival, worse, late: false },
-      ...(late === undefined ? [] : [{ ...fitAlone(best.part.model, rows, late), worse: 0, late: true }]),
+      { ...rival, worse, by: 'law' },
+      ...(late === undefined ? [] : [{ ...fitAlone(best.part.model, rows, late), worse: 0, by: 'laterHalf' as const }]),
     ],
   }
 }
@@ -115,11 +123,12 @@ export function withRivals(found: FieldEstimate, group: readonly Used[], remarks
   let result = found
   for (const { rivals, part } of group) {
     if (!part.model.learns.includes(found.path) || part.model.beyond?.(found.path, found.value, part.rows) === 0) continue
-    for (const { worse, late, fit, part: own } of rivals) {
+    for (const { worse, by, fit, part: own } of rivals) {
       const other = worse > RULED_OUT_BEYOND ? undefined : estimatesIn(fit, [own]).find(({ path }) => path === found.path)
       if (other?.interval === undefined || result.interval === undefined) continue
-      const lower = !late && worse < MIN_SEPARATION
-      const words = late ? inStages(found, other.value, result.interval) : twoLaws(found, other.value, lower)
+      const late = by === 'laterHalf'
+      const lower = by === 'law' && worse < MIN_SEPARATION
+      const words = late ? inStages(found, other.value, result.interval) : by === 'law' ? twoLaws(found, other.value, lower) : undefined
       if (words !== undefined) remarks.push(ofLog(part.model.log, 'misfit', words))
       // The later half alone has few readings: one standard error of it counts, not its whole interval.
       const reach = late ? narrowed(other.value, other.interval) : other.interval
