@@ -4,7 +4,7 @@ import type { LegModel } from './leg-model.js'
 import { type DrivenJoint, drivenJoints, hasCord } from './numbers.js'
 import { cycles, duration } from './parts/load/durations.js'
 import { airTemperature } from './parts/load/fields.js'
-import { driveLoad, driveMotion, footForce, jointMotion, stride, stroke } from './parts/motion/values.js'
+import { driveLoad, driveMotion, footForce, groundForce, jointMotion, stride, stroke } from './parts/motion/values.js'
 import { heat } from './parts/motors/heat.js'
 import { rotorAtJoint } from './parts/motors/rotor.js'
 import { pinForce } from './parts/pins-and-bosses/loads.js'
@@ -169,6 +169,7 @@ function under<T>(leg: LegModel, { joint, torque, age, ...ask }: DriveRequest, r
     ...(second === undefined ? [] : [[driveLoad, at(calculation, stageBehind) as never, Math.abs(torque * second)] as const]),
     [stroke, here, ask.stroke],
     [footForce, here, ask.footForce],
+    [groundForce, here, ask.footForce],
   ] as const
   for (const [of, place, x] of pins) calculation.pin(of as typeof stroke, place, x)
   try {

@@ -33,7 +33,7 @@ describe.each(legs)('%s', (_, leg) => {
         const rare = (EVENTS[LOAD_CASES[state.id].event].tags as readonly string[]).includes('rare')
         const sum = drive.taut + drive.slack + (rare ? 2 * (drive.peak - drive.taut) : 0)
         close(drive.shaftForce, Math.hypot(sum * Math.cos(tilt), (drive.taut - drive.slack) * Math.sin(tilt)))
-        close(drive.pinForce, drive.shaftForce + (state.motion?.vertical ?? 0))
+        close(drive.pinForce, drive.shaftForce + (state.motion?.ground ?? 0))
       }
   })
 

@@ -114,6 +114,7 @@ export const DIRECTIONS: Readonly<Record<string, Direction>> = {
   'joints.*.through.rockerAngle': none(GEOMETRY),
   'joints.*.through.diameter': less(),
   'joints.*.through.mass': none(SUPPORTED),
+  'joints.*.through.lengthError': more(),
   'joints.*.through.planeOffset': away(),
   'joints.*.through.pinPlanesApart': more(),
   'joints.*.through.step': more(),

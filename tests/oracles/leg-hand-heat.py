@@ -236,7 +236,7 @@ crept = parts['clamp_left'](parts['stack'], stack_in(hot['hip'], 40))
 pressed = lambda celsius: parts['F4'] + parts['warming'](parts['stack'], parts['mm'] * 15, celsius)
 for case in ('drop', 'season'):
     rows[f'{case} stackBolt.separation'] = [parts['pull'](case), crept / (1 - parts['share'])]
-    rows[f'{case} stackBolt.slip'] = [parts['force'][case] / 4, 0.4 * crept]
+    rows[f'{case} stackBolt.slip'] = [float(parts['in_plane'](case)) / 4, 0.4 * crept]
 rows['drop stackBolt.overload'] = [parts['pull']('drop'), (parts['proof'] * parts['M4']['As'] - pressed(stack_in(warm['hip'], 20))) / parts['share']]
 rows['season stackBolt.headPressure'] = [pressed(stack_in(warm['hip'][:1], 20)) / parts['ring'](parts['M4']), parts['along'](parts['ASA'], stack_in(warm['hip'][:1], 20), 86400)]
 for j in ratio:
@@ -251,7 +251,7 @@ for joint, o in motors['hotAfternoon'].items():
     rows[f'hotAfternoon motorBolt.slip {joint}'] = [across, 0.4 * parts['clamp_left'](parts['motor'], o['mount'] - zero)]
 stack_at = (motors['hotAfternoon']['hip']['mount'] - zero + 40) / 2
 rows['hotAfternoon stackBolt.headPressure'] = [(parts['F4'] + parts['warming'](parts['stack'], parts['mm'] * 15, stack_at)) / parts['ring'](parts['M4']), parts['along'](parts['ASA'], stack_at, 86400)]
-rows['hotAfternoon stackBolt.slip'] = [parts['force']['walk'] / 4, 0.4 * crept]
+rows['hotAfternoon stackBolt.slip'] = [float(parts['in_plane']('walk')) / 4, 0.4 * crept]
 out = {'rows': {key: [float(v) for v in values] for key, values in rows.items()},
        'motors': {case: {joint: {k: float(v) for k, v in o.items()} for joint, o in m.items()} for case, m in motors.items()},
        'ringResistance': {str(h): float(fine(h)) for h in (6, 10, 16)}}

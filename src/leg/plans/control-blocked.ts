@@ -2,7 +2,7 @@ import { calculationOf, type LegCalculation, placeOf } from '../calculation.js'
 import { appliesTo, type Check } from '../cases/check.js'
 import type { LegModel } from '../leg-model.js'
 import type { DrivenJoint } from '../numbers.js'
-import { driveMotion, footForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
+import { driveMotion, footForce, groundForce, jointMotion, pinLoad, stride, stroke } from '../parts/motion/values.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
 import { rodChecks } from '../parts/transmission/through-hip/checks.js'
 import { kneeBeltChecks, kneeCordChecks } from '../parts/transmission/through-hip/stage-checks.js'
@@ -35,23 +35,21 @@ export function blocked(leg: LegModel, joint: DrivenJoint): Blocked {
   // At the drum of the drive: of a knee that a rod drives the pins bear what the rod adds, too.
   const drumTorque = Math.abs(calculation.get(driveMotion, walk).torque)
   const min = MIN_ARM * leg.x.robot.standHeight
-  const force = 1 / Math.max(drumTorque / calculation.get(footForce, walk), min)
-  const onPins = 1 / Math.max(drumTorque / calculation.get(pinLoad, walk), min)
+  const forces = [footForce, groundForce, pinLoad].map((of) => [of, 1 / Math.max(drumTorque / calculation.get(of, walk), min)] as const)
   const here = calculation.instances.implied(placeOf(calculation, { leg: 'leg', joint, event: 'drop' })) as never
   const own = calculation.get(driveMotion, here)
   const rod = joint === 'knee' ? rodGeometry(leg.x) : undefined
   const loads = rod === undefined ? undefined : calculation.get(stride, here)
-  const perTorque = rod?.most((knee) => rod.forcePerTorque(knee)) ?? 0
+  const ofRod = rod?.most((knee) => rod.forcePerTorque(knee)) ?? 0
   calculation.pin(stroke, here, 0)
   const stage = joint === 'knee' ? secondStageAt(leg, calculation) : undefined
   const along = [...(rod === undefined ? [] : rodChecks), ...(stage?.checks ?? [])].filter((check) => appliesTo(check, 'drop'))
   const load = (torque: number) => {
     calculation.pin(jointMotion, here, { ...own, torque: torque * (stage?.ratio ?? 1) })
     calculation.pin(driveMotion, here, { ...own, torque })
-    calculation.pin(footForce, here, force * torque)
-    calculation.pin(pinLoad, here, onPins * torque)
+    for (const [of, perTorque] of forces) calculation.pin(of, here, perTorque * torque)
     // A blocked knee may pull the rod or push it, at the angle where it bears most.
-    if (loads !== undefined) calculation.pin(stride, here, { ...loads, rodPull: perTorque * torque, rodPush: perTorque * torque })
+    if (loads !== undefined) calculation.pin(stride, here, { ...loads, rodPull: ofRod * torque, rodPush: ofRod * torque })
     return undefined
   }
   return { leg, joint, calculation, here, stage, along, load }

@@ -5,7 +5,7 @@ import type { AgeId, AirId } from '../cases/events.js'
 import type { LegModel } from '../leg-model.js'
 import { airNamed, type DriveKind, type DrivenJoint, driveKindOf, driveOf, type Joint } from '../numbers.js'
 import { CHECKS } from '../parts/index.js'
-import { driveLoad, driveMotion, jointMotion, pinLoad } from '../parts/motion/values.js'
+import { driveLoad, driveMotion, groundForce, jointMotion, pinLoad } from '../parts/motion/values.js'
 import { heat, temperatures } from '../parts/motors/heat.js'
 import { pretension as beltPretension } from '../parts/transmission/belt/values.js'
 import { pretensionSet } from '../parts/transmission/cord/fields.js'
@@ -126,7 +126,7 @@ const BEARS = {
     return BY_TORQUE.some((value) => read.has(value)) && !/^(motor|controller)\./.test(check.id)
   },
 } as const
-const BY_TORQUE = [beltPretension, driveLoad, pinLoad]
+const BY_TORQUE = [beltPretension, driveLoad, groundForce, pinLoad]
 
 /** All values that some cells read. */
 function readsOf(cells: readonly Cell[]): Set<unknown> {

@@ -3,7 +3,7 @@ import { line, type Use, value } from '../../run/index.js'
 import { airTemperature, day } from '../load/fields.js'
 import { allowableStress, frictionOnSteel, softening } from '../materials/values.js'
 import { hipOf } from '../motion/instances.js'
-import { footForce } from '../motion/values.js'
+import { footForce, groundForce } from '../motion/values.js'
 import { heat } from '../motors/heat.js'
 import { plateSoftens } from '../plates/checks.js'
 import { motorForce } from '../transmission/questions.js'
@@ -70,7 +70,7 @@ export const overloadPull = value('bolts.overloadPull', ['boltGroup', 'event', '
 
 /** Force across each bolt of the stack. */
 export const stackShear = value('bolts.stackShear', ['boltGroup', 'event'], (use) =>
-  use.run(each, { force: use(footForce), count: use(bolts.count) }),
+  use.run(each, { force: use(groundForce), count: use(bolts.count) }),
 )
 /** Force across each bolt of a motor: its torque and the force of its drive on the shaft. */
 export const motorShear = value('bolts.motorShear', ['joint', 'boltGroup', 'event', 'air', 'age'], (use) => {

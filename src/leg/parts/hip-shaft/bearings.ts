@@ -106,7 +106,7 @@ export const bearingChecks: readonly Check[] = [
     when: ['oneMoment'],
     demand: staticLoad,
     capacity: staticBorne,
-    demandIs: 'the equivalent static load of the nearer bearing',
+    demandIs: 'the equivalent static load of the nearer bearing, of ground and cords as if they pulled the same way',
     capacityIs: 'its static rating over the safety for its duty (1.5 for shocks, 2 for oscillation)',
     remedy: 'a larger bearing, bearings farther apart, or less overhang',
     requiredReserve: 1,

@@ -5,15 +5,8 @@ import { shareOfStress } from '../../lines.js'
 import { line, type Use, value } from '../../run/index.js'
 import { strengthInAir } from '../materials/in-air.js'
 import * as shaft from './fields.js'
-import { shaftCouple, shaftLoad, thrust } from './loads.js'
+import { shaftMoment, thrust } from './loads.js'
 
-const moment = line(
-  'moment on the shaft',
-  { force: 'force', arm: 'length', couple: 'torque' },
-  'torque',
-  'force · arm + couple',
-  (x) => x.force * x.arm + x.couple,
-)
 const weaker = line.smallest('force that strips either thread', { part: 'force', screw: 'force' }, 'force')
 const held = line.smallest('diameter that holds the cap', { axle: 'length', head: 'length' }, 'length')
 const axle = line.sum('length of the axle', { width: 'length', play: 'length' }, 'length')
@@ -21,7 +14,7 @@ const axle = line.sum('length of the axle', { width: 'length', play: 'length' },
 /** Bending stress at the nearer bearing, over the root of the thread. */
 const bending = value('shaft.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>
   use.run(roundBendingStress, {
-    moment: use.run(moment, { force: use(shaftLoad), arm: use(shaft.overhang), couple: use(shaftCouple) }),
+    moment: use(shaftMoment),
     diameter: use(shaft.thread).rootDiameter,
     holeDiameter: 0,
   }),
@@ -108,7 +101,8 @@ export const shaftChecks: readonly Check[] = [
     when: ['oneMoment'],
     demand: bending,
     capacity: yieldStrength,
-    demandIs: 'the bending stress at the nearer bearing, over the root of the thread, of the load beside it and of a push to the side',
+    demandIs:
+      'the bending stress at the nearer bearing, over the root of the thread, of ground and cords as if they pulled the same way, and of a push to the side',
     capacityIs: 'the yield strength of its property class',
     remedy: 'a thicker shaft or a bearing nearer to the leg',
   },

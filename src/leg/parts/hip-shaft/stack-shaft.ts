@@ -5,21 +5,15 @@ import { shaftOf } from '../../numbers.js'
 import { constant, line, value } from '../../run/index.js'
 import { hipOf } from '../motion/instances.js'
 import { driveLoad } from '../motion/values.js'
-import { inPlane, rodCouple } from '../transmission/rod-ends/couple.js'
-import { rodOf } from '../transmission/through-hip/fields.js'
+import { inPlane } from '../transmission/rod-ends/couple.js'
+import { linkage, rodOf } from '../transmission/through-hip/fields.js'
 import * as shaft from './fields.js'
-import { shaftCouple, shaftLoad } from './loads.js'
+import { momentByRod, shaftMoment } from './loads.js'
 import { yieldStrength } from './shaft.js'
 import { isTurnedByShaft } from './stack-fields.js'
 import { nutTwist, stackPreload } from './stack-tightening.js'
 
-const bendingOf = line(
-  'bending moment with the couples of foot and rod',
-  { load: 'force', overhang: 'length', foot: 'torque', rod: 'torque' },
-  'torque',
-  'load · overhang + foot + rod',
-  (x) => x.load * x.overhang + x.foot + x.rod,
-)
+const larger = line.largest('largest bending moment of the shaft', { shaft: 'torque', between: 'torque' }, 'torque')
 const twistOf = line(
   'torque in the shaft, with what tightening its nut leaves',
   { share: 'ratio', nut: 'torque', drive: 'torque' },
@@ -41,12 +35,12 @@ const twistLeft = constant('stack.twistLeft', {
   measuredBy: 'mark nut and shaft, loosen the nut, and note how far the end of the shaft turns back',
 })
 
-/** Largest bending moment in shaft and stack: load over the overhang, the couple of a push to the side, and that of a rod beside the links between crank and link. */
+/** Largest bending moment in shaft and stack: at the nearer bearing, and between crank and link that of a rod beside the links. */
 export const bending = value('stack.bending', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(bendingOf, { load: use(shaftLoad), overhang: use(shaft.overhang), foot: use(shaftCouple), rod: use(rodCouple) }),
+  use(linkage) === undefined ? use(shaftMoment) : use.run(larger, { shaft: use(shaftMoment), between: use(momentByRod) }),
 )
-const bendingStress = value('stack.bendingStress', ['leg', 'event', 'air', 'age'], (use) =>
-  use.run(roundBendingStress, { moment: use(bending), diameter: use(shaft.thread).rootDiameter, holeDiameter: 0 }),
+const rodStress = value('shaft.rodStress', ['leg', 'event', 'air', 'age'], (use) =>
+  use.run(roundBendingStress, { moment: use(momentByRod), diameter: use(shaft.thread).rootDiameter, holeDiameter: 0 }),
 )
 /** Torque of the hip's drive, which passes through the stack by friction, or through the shaft. */
 export const torque = value('stack.torque', ['leg', 'event'], (use, at) => use.at(driveLoad, { joint: hipOf(use, at.leg) }))
@@ -81,10 +75,9 @@ export const stackShaftChecks: readonly Check[] = [
     // Of a number, not of the structure: a sweep may begin with a rod in the plane.
     unless: inPlane,
     when: ['oneMoment'],
-    demand: bendingStress,
+    demand: rodStress,
     capacity: yieldStrength,
-    demandIs:
-      'the bending stress over the root of the thread, from its load at the nearer bearing and the couples of foot and rod together',
+    demandIs: 'the bending stress over the root of the thread between crank and link, where the forces of the rod on both are a couple',
     capacityIs: 'the yield strength of its property class',
     remedy: 'a thicker shaft, or the rod nearer to the plane of the links',
   },

@@ -2,7 +2,7 @@ import { boxSection, columnBuckling } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { modulusInAir } from '../materials/in-air.js'
-import { footForce } from '../motion/values.js'
+import { groundForce } from '../motion/values.js'
 import { alongAtRest, alongAxes } from '../transmission/questions.js'
 import { stageIn } from '../transmission/through-hip/stage.js'
 import * as links from './fields.js'
@@ -25,7 +25,7 @@ const stress = value('link.squeezeStress', ['link', 'air', 'age'], (use) =>
   use.run(stressOf, { force: use(atRest), area: use(section).area }),
 )
 const pressed = value('link.pressed', ['link', 'event', 'air', 'age'], (use) =>
-  use.run(together, { squeeze: use.at(alongAxes, { joint: stageOf(use) }) as number, foot: use(footForce) }),
+  use.run(together, { squeeze: use.at(alongAxes, { joint: stageOf(use) }) as number, foot: use(groundForce) }),
 )
 /** Force at which it buckles across its weak axis, as soft as the temperature and the time under load make it. */
 const criticalForce = value('link.criticalForce', ['link', 'event', 'air', 'age'], (use) => {

@@ -6,6 +6,7 @@ export const strideLoadsOf = (x: StrideInput) => {
   const { hip, knee, hipDrum, kneeDrum, through, durations, vertical, across, hardest, sideways, farthest, reached } = new Stride(x)
   return {
     vertical,
+    ground: Math.hypot(1, Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest))) * vertical,
     forward: Math.hypot(Math.max(Math.abs(x.tractionLowest), Math.abs(x.tractionHighest)), x.lateral) * vertical,
     sidewaysTorque: sideways,
     farthest,

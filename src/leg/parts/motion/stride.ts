@@ -99,6 +99,8 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
   output: {
     /** Largest force of the ground on the foot, across the ground. */
     vertical: 'force',
+    /** Largest force of the ground on the foot in the plane of the leg: across the ground, with that along the walk. */
+    ground: 'force',
     /** The largest force along the ground with it. */
     forward: 'force',
     /** Largest torque about the sideways-hip axis. */
@@ -190,11 +192,6 @@ export const strideLoads = /* @__PURE__ */ formula('leg.strideLoads', {
     'in each twelfth of a walk’s stance its largest force',
     'beside springs the drives hold the leg with its foot lifted as well, in every pose',
   ],
-  source: [
-    {
-      level: 'published',
-      where: 'outward velocities and accelerations, inward forces and moments (Newton-Euler; Craig, Introduction to Robotics, ch. 6)',
-    },
-  ],
+  source: [{ level: 'published', where: 'outward accelerations, inward forces (Newton-Euler; Craig, Introduction to Robotics, ch. 6)' }],
   si: hardestLoadsOf,
 })

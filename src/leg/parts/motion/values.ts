@@ -118,10 +118,12 @@ export const stroke = value('motion.stroke', ['joint', 'event'], (use) => {
 
 /** Largest force of the ground on the foot, across the ground. */
 export const footForce = value('motion.footForce', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).vertical : 0))
+/** Largest force of the ground on the foot in the plane of the leg. */
+export const groundForce = value('motion.groundForce', ['leg', 'event'], (use) => (use(isLoaded) ? use(stride).ground : 0))
 /** Force that the links pass through the pins of hip and knee: that of the ground, with a rod that of the knee pin, which the rod adds to. */
 export const pinLoad = value('motion.pinLoad', ['leg', 'event'], (use) => {
   // On the shelf a rod holds the leg against its springs.
-  if (use(linkage) === undefined || !(use(isLoaded) || use(isSprung))) return use(footForce)
+  if (use(linkage) === undefined || !(use(isLoaded) || use(isSprung))) return use(groundForce)
   return use(stride).kneePin
 })
 /** Magnitude of the torque of a joint. */

@@ -1,8 +1,10 @@
 import { clevisSidePlay, pinCouple } from '../../../fasteners/index.js'
 import { line, type Of, value } from '../../run/index.js'
 import { length } from '../links/fields.js'
-import { isLoaded, pinLoad, stride } from '../motion/values.js'
+import { kneeOf } from '../motion/instances.js'
+import { groundForce, isLoaded, pinLoad, stride } from '../motion/values.js'
 import { springForce } from '../springs/values.js'
+import { drumOnHip } from '../transmission/output-bearing/fields.js'
 import { shaftForce } from '../transmission/questions.js'
 import { rodCouple, withRod } from '../transmission/rod-ends/couple.js'
 import { linkage } from '../transmission/through-hip/fields.js'
@@ -24,11 +26,26 @@ export const driveOnPin = value('pin.driveForce', ['joint', 'event', 'air', 'age
   const stageForce = use.at(shaftForce, { joint: stage })
   return isKnee ? stageForce : use.run(withStage, { shaftForce: use(shaftForce), stageForce })
 })
+const withDrum = line(
+  'force on a hip pin that carries link and drum of the knee',
+  { link: 'force', drive: 'force', drum: 'force', ground: 'force' },
+  'force',
+  'max(link, drive + drum + ground)',
+  (x) => Math.max(x.link, x.drive + x.drum + x.ground),
+)
 const withSpring = line.sum('force of drive, foot and spring', { force: 'force', spring: 'force' }, 'force')
+
+/** Force of transmission and links on the pin of a joint. Where the knee's drum turns on the hip pin too, that of the link alone or of both: what drives the knee from there cancels between them. */
+const byLinks = value('pin.byLinks', ['joint', 'event', 'air', 'age'], (use, at) => {
+  const link = use.run(together, { shaftForce: use(driveOnPin), footForce: use(pinLoad) })
+  if (use.nameOf('joint', at.joint) !== 'hip' || use(hipHasShaft) || !use(drumOnHip)) return link
+  const drum = use.at(shaftForce, { joint: kneeOf(use, use.all('leg')[0] as Of<'leg'>) })
+  return use.run(withDrum, { link, drive: use(shaftForce), drum, ground: use(groundForce) })
+})
 
 /** Force on the pin of a joint: transmission, links and spring together. */
 export const pinForce = value('pin.force', ['joint', 'event', 'air', 'age'], (use) => {
-  const force = use.run(together, { shaftForce: use(driveOnPin), footForce: use(pinLoad) })
+  const force = use(byLinks)
   const spring = use(springForce)
   return spring === undefined ? force : use.run(withSpring, { force, spring })
 })

@@ -39,3 +39,10 @@ export function carrierOf(x: LegNumbers, joint: string): string | undefined {
   if (shaft !== undefined) return 'shaft carries the joint'
   return bearings !== undefined ? 'pair of bearings carries the joint' : undefined
 }
+
+/** Whether the drum on the hip axis of a knee that is driven from there turns on the shaft or pin of the hip, and not on the output of its own motor or gearbox. */
+export const drumOnHip = word(
+  'through.drumOnHip',
+  [],
+  (x) => x.joints.knee.through !== undefined && noOutputBearing(x, 'knee') !== undefined,
+)

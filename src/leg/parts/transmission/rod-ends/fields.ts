@@ -1,4 +1,4 @@
-import { reference, word } from '../../../leaves.js'
+import { field, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
 import { seatedOf } from '../../ball-bearings/fields.js'
 import { PIVOT_WORDS, type Pivot } from '../../ball-bearings/pivots.js'
@@ -28,3 +28,5 @@ export const hasBearing = word(
   ['pivot'],
   (x, { pivot }) => seatedOf(x, pivot) !== undefined && armIn(x, pivot).bearingIn === 'arm',
 )
+/** Distance of the rod's plane from the middle of the bearing of the knee's drum; 0 where the document does not say. */
+export const drumOffset = field('rodEnd.drumOffset', [], 'length', (x) => rodOf(x)?.pivots?.drum?.offset ?? 0)

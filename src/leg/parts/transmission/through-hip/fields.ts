@@ -1,7 +1,7 @@
 import { parallelPin } from '../../../../fasteners/index.js'
 import { field, record, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
-import { constant } from '../../../run/index.js'
+import { constant, leaf } from '../../../run/index.js'
 import { pinOf } from '../../../schema/tables.js'
 
 /** The rod that drives the knee from a drum on the hip axis; absent where the knee's motor sits on the upper link. */
@@ -67,17 +67,19 @@ export const leastMargin = constant('rod.leastMargin', {
   typical: (10 * Math.PI) / 180,
   source: { level: 'assumption', where: 'ten degrees for play, windup and links that give' },
 })
-/** Largest error of the distance of two pins, of either sign. */
-export const lengthError = constant('rod.lengthError', {
+/** Largest error of the distance of two pins, of either sign. What a workshop says of it is known to a factor of two. */
+export const lengthError = leaf<LegNumbers, number>('rod.lengthError', [], {
   title: 'error of the distance of two pins on crank, rod, rocker and upper link',
   kind: 'length',
-  typical: 0.2e-3,
-  low: 0.1e-3,
-  high: 0.4e-3,
-  source: {
-    level: 'commonPractice',
-    where:
-      'printed or cut parts of 30 mm to 200 mm: 0.1 mm where holes are drilled in one jig, 0.4 mm where a print shrinks, warms or swells',
+  read: (x: LegNumbers) => rodIn(x).lengthError,
+  range: (x: LegNumbers) => {
+    const { lengthError: given } = rodIn(x)
+    if (given === 0) return undefined
+    return {
+      low: given / 2,
+      high: 2 * given,
+      source: { level: 'assumption', where: 'half and twice the error of two pins that the specification gives' },
+      measuredBy: 'measure the distances of the pins on all four with a calliper',
+    }
   },
-  measuredBy: 'measure the distances of the pins on all four with a calliper',
 })

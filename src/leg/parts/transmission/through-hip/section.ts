@@ -14,7 +14,18 @@ export const throughHip = {
     rod: { kind: 'length', above: 0, max: '2 m', usual: ['20 mm', '600 mm'] },
     /** Angle of the rocker from the line hip to knee at a straight knee. Default: 90 deg. */
     rockerAngle: { kind: 'angle', min: '-180 deg', max: '180 deg', default: '90 deg', because: 'crank square to the link in mid travel' },
-    /** Distance of the plane of the rod from the plane of the links. Default: 0 mm. */
+    /** Largest error of the distance of two pins on crank, rod, rocker and upper link, of either sign. Default: 0.2 mm. */
+    lengthError: {
+      kind: 'length',
+      min: 0,
+      max: '5 mm',
+      usual: ['0.01 mm', '1 mm'],
+      default: '0.2 mm',
+      because:
+        'printed or cut parts of 30 mm to 200 mm: 0.1 mm where holes are drilled in one jig, 0.4 mm where a print shrinks, warms or swells',
+      level: 'commonPractice',
+    },
+    /** Distance of the plane of the rod from the plane of the links, positive on the side away from the bearings of the hip. Default: 0 mm. */
     planeOffset: { kind: 'length', min: '-200 mm', max: '200 mm', default: '0 mm', because: 'rod in the plane of the links' },
     /** Outer diameter of the rod. */
     diameter: { kind: 'length', above: 0, max: '100 mm', usual: ['1.5 mm', '40 mm'] },
