@@ -1,4 +1,5 @@
 import type { Item } from './items.js'
+import type { TitleBlock } from './title-block.js'
 import type { Place } from './view.js'
 
 /** A part of the page: a view at its scale, or texts and plots without one. */
@@ -33,4 +34,6 @@ export interface Drawing {
   readonly groups: readonly Group[]
   readonly height: number
   readonly table: DrawingTable
+  /** Title block of a drawing to scale, for its files. */
+  readonly titleBlock?: TitleBlock
 }

@@ -2,6 +2,8 @@ import type { Drawing, Group } from './drawing.js'
 import { itemPairs, type Pair } from './dxf-entities.js'
 import type { Point } from './geometry.js'
 import type { Item, LineClass } from './items.js'
+import { atFullSize, TITLE_UNIT, type TitleBlock, titleBlockItems } from './title-block.js'
+import { MARGIN } from './view-layout.js'
 
 /** Line types of the classes, and colours of the DXF palette that read on white and on black. */
 const LAYERS: Readonly<Record<Exclude<LineClass, 'none'> | 'text', { readonly colour: number; readonly type: string }>> = {
@@ -28,10 +30,10 @@ const TYPES: Readonly<Record<string, readonly number[]>> = {
 
 /**
  * A drawing as DXF (release 12, ASCII), in millimetres at full size: every view that has a scale, below each other, with its dimensions as lines and
- * text. Outlines are polylines, closed where they are closed. Layers are named after what lines mean. Returns `undefined` for a chart: it has no view to
+ * text, and the title block where the drawing has one. Outlines are polylines, closed where they are closed. Layers are named after what lines mean. Returns `undefined` for a chart: it has no view to
  * scale, and a file would be empty.
  */
-export function toDxf({ groups }: Pick<Drawing, 'groups'>): string | undefined {
+export function toDxf({ groups, titleBlock }: Pick<Drawing, 'groups' | 'titleBlock'>): string | undefined {
   let shift = 0
   const entities = groups.flatMap((group) => {
     if (group.place === undefined) return []
@@ -41,6 +43,7 @@ export function toDxf({ groups }: Pick<Drawing, 'groups'>): string | undefined {
     return pairs
   })
   if (entities.length === 0) return undefined
+  if (titleBlock !== undefined) entities.push(...titlePairs(titleBlock, shift))
   const pairs: Pair[] = [
     [999, 'millimetres'],
     ...section('HEADER', [
@@ -96,6 +99,12 @@ const layerTable = (): Pair[] =>
       [62, String(colour)],
       [6, type],
     ]),
+  )
+
+/** The title block in millimetres, its upper edge at a height. */
+const titlePairs = (titleBlock: TitleBlock, top: number): Pair[] =>
+  titleBlockItems(atFullSize(titleBlock), 0).items.flatMap((item) =>
+    itemPairs(item, ([x, y]) => [(x - MARGIN) * TITLE_UNIT, top - y * TITLE_UNIT], TITLE_UNIT),
   )
 
 /** A view in millimetres, its highest point at a height. */

@@ -3,6 +3,8 @@ import { textWidth } from './font.js'
 import { boxOf, type Point } from './geometry.js'
 import type { Item } from './items.js'
 import { xml } from './svg.js'
+import { atFullSize, TITLE_UNIT, TITLE_WIDTH, titleBlockItems } from './title-block.js'
+import { MARGIN } from './view-layout.js'
 
 const BORDER = 8
 const CHECK = 50
@@ -14,9 +16,9 @@ const OUTLINES = ['thick', 'thin', 'hidden', 'axis', 'other']
 
 /**
  * The flat views of a drawing as SVG at full size, in millimetres, to be printed without scaling and used as a template. A bar of 50 mm shows whether the
- * printer kept the size. Returns `undefined` for a drawing without a flat view.
+ * printer kept the size, and the title block follows where the drawing has one. Returns `undefined` for a drawing without a flat view.
  */
-export function toTemplate({ id, title, groups }: Pick<Drawing, 'id' | 'title' | 'groups'>): string | undefined {
+export function toTemplate({ id, title, groups, titleBlock }: Pick<Drawing, 'id' | 'title' | 'groups' | 'titleBlock'>): string | undefined {
   const views = groups.filter(({ template, place }) => template === true && place !== undefined)
   if (views.length === 0) return undefined
   let y = HEAD + BORDER
@@ -27,6 +29,12 @@ export function toTemplate({ id, title, groups }: Pick<Drawing, 'id' | 'title' |
     width = Math.max(width, wide + 2 * BORDER)
     return svg
   })
+  if (titleBlock !== undefined) {
+    const { items, height } = titleBlockItems(atFullSize(titleBlock), 0)
+    parts.push(words(items, y))
+    y += height * TITLE_UNIT + BORDER
+    width = Math.max(width, TITLE_WIDTH + 2 * BORDER)
+  }
   const number = (x: number) => String(Number(x.toFixed(3)))
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${number(width)}mm" height="${number(y)}mm" viewBox="0 0 ${number(width)} ${number(y)}" role="img" aria-labelledby="${id}-template-title">
 <title id="${id}-template-title">${xml(title)}: template at full size</title>
@@ -38,6 +46,18 @@ ${parts.join('\n')}
 </g>
 </svg>
 `
+}
+
+/** A title block as lines and texts, its upper edge at a height. */
+function words(items: readonly Item[], top: number): string {
+  const to = ([x, y]: Point): Point => [(x - MARGIN) * TITLE_UNIT + BORDER, y * TITLE_UNIT + top]
+  return items
+    .map((item) => {
+      if (item.kind !== 'text') return outline(item, to, 1 / TITLE_UNIT)
+      const [x, y] = to(item.at).map((size) => Number(size.toFixed(3)))
+      return `<text fill="#000" stroke="none" x="${x}" y="${y}">${xml(item.text)}</text>`
+    })
+    .join('\n')
 }
 
 function flat({ items, place }: Group, top: number) {

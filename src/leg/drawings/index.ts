@@ -1,4 +1,4 @@
-import { type Drawing, drawingSvg, Figure } from '../../drawing/index.js'
+import { type Drawing, drawingSvg, Figure, withTitleBlock } from '../../drawing/index.js'
 import type { CheckResult } from '../check-result.js'
 import { type DrivenJoint, drivenJoints, JOINTS, type Joint } from '../numbers.js'
 import { knownOptions } from '../options.js'
@@ -30,6 +30,7 @@ import { shaftDrawing } from './shaft.js'
 import { shaftEndDrawing } from './shaft-end.js'
 import { springDrawing } from './spring.js'
 import { throughDriveDrawing } from './through-drive.js'
+import { rejectTitles, type TitleBlockOptions, titleBlockOf } from './title-block.js'
 import { yearDrawing } from './year.js'
 
 export { DRAWING_STYLE, toDxf, toTemplate } from '../../drawing/index.js'
@@ -42,8 +43,10 @@ export interface LegDrawing extends Drawing {
 }
 
 /** Options of `legDrawings`. */
-export interface LegDrawingOptions {
-  /** Whether each picture carries its style, as a file needs it, or the page does (`DRAWING_STYLE`). Default: file. */
+export interface LegDrawingOptions extends TitleBlockOptions {
+  /**
+   * Whether each picture carries its style and its title block, as a file needs them, or the page does (`DRAWING_STYLE`). Default: file.
+   */
   readonly style?: 'file' | 'page'
   /** Drawings by name, such as `leg` or `pin-knee`. Default: all. */
   readonly only?: readonly string[]
@@ -126,14 +129,27 @@ const allOf = (facts: Facts): readonly (readonly [name: string, draw: Draw])[] =
  * answer, a description and a table of its dimensions. A part that the leg does not have gives no drawing.
  */
 export function legDrawings(assessment: Assessment, options: LegDrawingOptions = {}): readonly LegDrawing[] {
-  knownOptions('legDrawings', options, ['style', 'only'])
-  const { style = 'file', only } = options
+  knownOptions('legDrawings', options, OPTIONS)
+  rejectTitles('legDrawings', options)
+  const { only } = options
   const facts = new Facts(assessment)
   return allOf(facts).flatMap(([name, draw]) => {
     if (only !== undefined && !only.includes(name)) return []
     const drawing = drawn(name, () => draw(facts))
-    return drawing === undefined ? [] : [{ ...drawing, svg: drawingSvg(drawing, { style }) }]
+    return drawing === undefined ? [] : [finished(facts, drawing, options)]
   })
+}
+
+const OPTIONS = ['style', 'only', 'date', 'by', 'checkedBy'] as const
+type Finish = Omit<LegDrawingOptions, 'only'>
+
+/** A drawing with its title block and its picture; in a page, title and signatures are those of the page. */
+function finished(facts: Facts, drawing: Drawing, options: Finish): LegDrawing {
+  const { style = 'file' } = options
+  const titleBlock = titleBlockOf(facts, drawing, options)
+  const titled = titleBlock === undefined ? drawing : { ...drawing, titleBlock }
+  const page = style === 'file' ? withTitleBlock(titled) : titled
+  return { ...page, svg: drawingSvg(page, { style }) }
 }
 
 /**
@@ -150,19 +166,17 @@ const drawn = <T extends Drawing | undefined>(id: string, draw: () => T): T | Dr
   })
 
 /** One drawing of an assessed leg by its name, such as `leg` or `pin-knee`; `undefined` where the leg has no such part. */
-export const legDrawingNamed = (
-  assessment: Assessment,
-  name: string,
-  options: Pick<LegDrawingOptions, 'style'> = {},
-): LegDrawing | undefined => legDrawings(assessment, { ...options, only: [name] })[0]
+export const legDrawingNamed = (assessment: Assessment, name: string, options: Finish = {}): LegDrawing | undefined =>
+  legDrawings(assessment, { ...options, only: [name] })[0]
 
 /** The leg in the hardest pose of one of its checks, the failing part marked, with its poses over stance and landing. */
-export function legPoseDrawing(
-  assessment: Assessment,
-  check: CheckResult,
-  { style = 'file' }: Pick<LegDrawingOptions, 'style'> = {},
-): LegDrawing {
+export function legPoseDrawing(assessment: Assessment, check: CheckResult, options: Finish = {}): LegDrawing {
+  knownOptions('legPoseDrawing', options, OPTIONS)
+  rejectTitles('legPoseDrawing', options)
   const facts = new Facts(assessment)
-  const drawing = drawn('leg', () => drawLeg(facts, check))
-  return { ...drawing, svg: drawingSvg(drawing, { style }) }
+  return finished(
+    facts,
+    drawn('leg', () => drawLeg(facts, check)),
+    options,
+  )
 }
