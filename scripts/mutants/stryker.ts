@@ -78,7 +78,7 @@ export async function listMutants(folder: Folder): Promise<Found[]> {
     reporters: ['progress-append-only'],
     logLevel: 'error',
   }
-  const { found } = await run(folder, { ...nothing, mutate: [`${folder.source}/${folder.flat ? '' : '**/'}*.ts`, '!**/index.ts'] }, [])
+  const { found } = await run(folder, { ...nothing, mutate: [`${folder.source}/${folder.flat ? '' : '**/'}*.ts`] }, [])
   return found.sort((a, b) => (a.key < b.key ? -1 : 1))
 }
 

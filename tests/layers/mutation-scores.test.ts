@@ -1,5 +1,9 @@
 // What makes the check of the mutants fail.
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
+import { forgottenFolders } from '../../scripts/mutants/forgotten.js'
 import { estimateOf, type Record, type Survivor, scoreOf, withDraw, withRun } from '../../scripts/mutants/record.js'
 import type { Fate, Outcome } from '../../scripts/mutants/stryker.js'
 import { mistakes, mistakesOf, row } from '../../scripts/mutants/table.js'
@@ -74,6 +78,30 @@ describe('a folder fails', () => {
       }),
     ).toEqual(['a: more survivors than were drawn'])
   })
+})
+
+test('a folder of the source that no row covers is named, unless it only passes on what others export', () => {
+  const root = mkdtempSync(join(tmpdir(), 'forgotten-'))
+  const write = (name: string, text: string) => {
+    mkdirSync(join(root, name, '..'), { recursive: true })
+    writeFileSync(join(root, name), text)
+  }
+  write('index.ts', "/** All of it. */\nexport * from './cord/index.js'\nexport {\n  a,\n  type B,\n} from './belt/a.js'\n")
+  write('cord/a.ts', 'export const a = 1\n')
+  write('cord/end/b.ts', 'export const b = 2\n')
+  write('belt/index.ts', "import { a } from '../cord/a.js'\nexport const c = a\n")
+  const row = (source: string, flat?: true) => ({
+    name: source,
+    source: join(root, source),
+    tests: [],
+    ...(flat === undefined ? {} : { flat }),
+  })
+  const of = (...rows: ReturnType<typeof row>[]) => forgottenFolders(root, rows).map((found) => found.slice(root.length + 1))
+  expect(of()).toEqual(['belt', 'cord', 'cord/end'])
+  expect(of(row('cord'), row('belt'))).toEqual([])
+  // A row of the files of a folder alone leaves out the folders below it; a name that begins alike is another folder.
+  expect(of(row('cord', true), row('bel'))).toEqual(['belt', 'cord/end'])
+  rmSync(root, { recursive: true })
 })
 
 test('the score leaves equivalent mutants out, and is rounded down', () => {
