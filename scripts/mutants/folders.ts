@@ -60,12 +60,12 @@ const AROUND: readonly Folder[] = (
     ],
     [
       'drawings',
-      'drawings-of-parts,drawings-by-hand,drawings-by-hand-drives',
+      'drawings-of-parts,drawings-by-hand,drawings-by-hand-drives,drawings-marks',
       'drawings-leaders,drawings-parts,drawings-drives,drawings-bearings,drawings-springs,drawings-parameters,through-drawings,plate-profile',
     ],
     [
       'learning',
-      'learning-plain,learning-digits,learning-few-readings,learning-drives,coupons',
+      'learning-parts,learning-plain,learning-digits,learning-few-readings,learning-drives,coupons',
       'learning-example,learning-parallel,learning,learning-slips,learning-coverage',
     ],
     ['plausibility', 'unusual-values', 'invariances'],
@@ -74,7 +74,7 @@ const AROUND: readonly Folder[] = (
       'report-pieces,report-sections,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
       'changes,printed-words,charts,evidence,printed-sheet',
     ],
-    ['proposal', 'proposal-parts,stock', 'propose-leg'],
+    ['proposal', 'proposal-parts,stock,proposal-ways,robust-leg', 'propose-leg'],
     ['document', 'document,document-schema,slips,impossible,hostile,edit-text,display', 'version-3,every-field'],
     ['robot', 'robot-figures,robot-across,robot-rotors,conservation', 'robot'],
     ['exchange', 'edit-text-forms,edit-text,urdf,exchange', 'springs'],

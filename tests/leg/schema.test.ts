@@ -136,6 +136,15 @@ describe('what is not accepted has one message that says what is', () => {
     expect(() => readLeaf(field({ kind: 'length', below: '20 mm' }), '15 m')).toThrow(/^must be below 20 mm; did you mean mm\?$/)
   })
 
+  test('a quantity that was kept as data is read back to the last bit, and only where its kind is meant', () => {
+    const kept = JSON.parse(JSON.stringify(quantity('length', '20.1 mm')))
+    expect(readLeaf(field({ kind: 'length' }), kept)).toEqual(quantity('length', '20.1 mm'))
+    expect(readLeaf(field({ interval: 'length' }), [kept, '30 mm'])).toMatchObject({ lowest: quantity('length', '20.1 mm') })
+    expect(() => readLeaf(field({ kind: 'mass' }), kept)).toThrow(/mass/)
+    expect(() => readLeaf(field({ kind: 'length' }), { ...kept, unit: 'mm' })).toThrow(/SI unit/)
+    expect(() => readLeaf(field({ kind: 'length' }), { value: 0.02, unit: 'm' })).toThrow(/length/)
+  })
+
   test('the ends of what is accepted are accepted', () => {
     expect(
       read({ mass: '50 kg', drop: '1 mm', legs: 2, range: ['-90 deg', '90 deg'], friction: [2, 2, 2], remark: 'x'.repeat(200) }).success,
