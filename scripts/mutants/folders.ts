@@ -34,8 +34,8 @@ const QUICK_LEG =
 const FURTHER_LEG =
   'changes,load-cases,sideways-push,sideways-layout,springs,missing-values,combined-loads,cold-seats-screws,worse-never-better,control-limits,duty,motion'
 
-/** Tests of what the files beside the leg's folders do: the leg as a formula, states of a material, words of the workshop, landings of a robot. */
-const BESIDE = 'material-state,specification,as-formula,workshop-words,robot-figures,heat-without-balance,printed-by-hand'
+/** Tests of what the files beside the leg's folders do: states of a material, words of the workshop, landings of a robot. */
+const BESIDE = 'material-state,specification,workshop-words,robot-figures,heat-without-balance,printed-by-hand'
 
 /** What verdicts say: range, evidence, words, errors. */
 const VERDICT = 'verdict-parts,evidence,display,sentences,options,words-of-cases'
@@ -68,7 +68,7 @@ const AROUND: readonly Folder[] = (
       'learning-parts,learning-plain,learning-digits,learning-few-readings,learning-drives,coupons',
       'learning-example,learning-parallel,learning,learning-slips,learning-coverage',
     ],
-    ['plausibility', 'unusual-values', 'invariances'],
+    ['plausibility', 'proportions-by-hand', 'unusual-values,invariances'],
     [
       'report',
       'report-pieces,report-sections,compact-svg,renderers,metal-words,printed-by-hand,words-of-cases,sentences',
@@ -97,12 +97,15 @@ export const folders: readonly Folder[] = [
   ...['run', 'parts'].map((name) => leg(name)),
   leg('cases', `${FURTHER_LEG},${VERDICT}`),
   leg('assess', 'changes,missing-values,survey,passing-range', `hand,parts,${VERDICT}`),
-  { ...leg('', `${FURTHER_LEG},${BESIDE}`), name: 'leg', source: 'src/leg', flat: true },
+  { ...leg('', BESIDE), name: 'leg', source: 'src/leg', flat: true },
   ...AROUND,
   { ...plain('drawing'), further: legTests('drawings-parts,drawings-drives,drawings-bearings') },
   { ...plain('chart'), further: legTests('charts') },
   ...['catalogue', 'cli', 'mathjs'].map((name) => plain(name)),
 ]
+
+/** Folders of which no mutant was run yet. The list may only shrink. */
+export const NOT_RUN: readonly string[] = ['leg', 'leg-plausibility', 'catalogue']
 
 export function folderOf(name: string | undefined): Folder {
   const found = folders.find((folder) => folder.name === name)

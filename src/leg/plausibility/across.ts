@@ -161,26 +161,11 @@ function gaitsOf({ gaits }: PartlyLeg): Relation[] {
   ]
 }
 
-/** A season is some part of the life of a leg, and the robot walks on more than one day of a week or two. */
+/** A season is some part of the life of a leg. */
 function agesOf({ loadCases }: PartlyLeg): Relation[] {
   const { season, aged } = loadCases?.ages ?? {}
   const time = ['loadCases.ages.season.time', season?.time] as const
-  return [
-    ratio(['loadCases.ages.aged.time', aged?.time], time, 'the age of the leg over its season', [0.9, 30]),
-    ...((season?.daysWalked?.si ?? 0) > 0
-      ? [
-          {
-            path: 'loadCases.ages.season.daysWalked',
-            value: season?.daysWalked,
-            others: [time[0]],
-            what: 'the share of days with a walk',
-            is: (si(season?.daysWalked) * 86_400) / si(season?.time),
-            kind: 'ratio',
-            usual: [0.12, 1 + 1e-9],
-          } as const,
-        ]
-      : []),
-  ]
+  return [ratio(['loadCases.ages.aged.time', aged?.time], time, 'the age of the leg over its season', [0.9, 30])]
 }
 
 /** The holes of a boss scatter by less than the interference of its pin. */
