@@ -10,7 +10,8 @@ import { fieldsRead, fieldsReader, keyOfResult, recordedOf } from '../../src/leg
 import type { Move } from '../../src/leg/assess/survey.js'
 import { assess, describeLeg, withFields } from '../../src/leg/index.js'
 import { Cell, nowhere } from '../../src/leg/run/cell.js'
-import type { Ends, Scenarios } from '../../src/leg/run/index.js'
+import type { Ends } from '../../src/leg/run/index.js'
+import { Scenarios } from '../../src/leg/run/scenarios.js'
 
 describe('an uncertain value in words', () => {
   test.each([
@@ -87,13 +88,17 @@ describe('the search for the worst end', () => {
   const leaves = ['a', 'b', 'c'].map((name) => ({ cell: cell(name), range: {} as never }))
   const one = { demand: cell('demand'), capacity: cell('capacity') } as Comparison
   /** Scenarios whose reserve is a function of the ends, -1 where low, 1 where high, 0 where typical. */
-  const cornersOf = (reserve: (...ends: number[]) => number) =>
-    new Corners({
-      at: (ends: Ends) => {
-        const at = leaves.map((leaf) => ({ low: -1, high: 1 })[ends.get(leaf.cell) as 'low'] ?? 0)
+  const scenariosOf = (reserve: (...ends: number[]) => number) =>
+    new (class extends Scenarios {
+      override at(ends: Ends) {
+        const at = leaves.map(({ cell }) => ({ low: -1, high: 1 })[this.ends.endOf(ends, cell) as 'low'] ?? 0)
         return { read: (asked: Cell) => (asked === one.capacity ? reserve(...at) : 1) }
-      },
-    } as unknown as Scenarios)
+      }
+    })({} as never, [], leaves)
+  const worstFrom = (reserve: (...ends: number[]) => number, from: number) => {
+    const corners = new Corners(scenariosOf(reserve))
+    return corners.walk(one, leaves, corners.ends(leaves.map(({ cell }) => [cell, 'low'])), from)
+  }
 
   test('each value stands at the end that lowers the reserve alone, and one that does not move it stays typical', () => {
     const effect = (i: number, low: number, high: number): Effect => ({
@@ -102,7 +107,7 @@ describe('the search for the worst end', () => {
       low: 0,
       high: 2,
     })
-    const ends = cornerOf([effect(0, 1, 2), effect(1, 2, 1), effect(2, 3, 3)], 1)
+    const ends = new Map(cornerOf([effect(0, 1, 2), effect(1, 2, 1), effect(2, 3, 3)], 1))
     expect(leaves.map((leaf) => ends.get(leaf.cell))).toEqual(['low', 'high', undefined])
   })
 
@@ -111,8 +116,7 @@ describe('the search for the worst end', () => {
     fc.assert(
       fc.property(numbers, (table) => {
         const reserve = (...at: number[]) => table[at.reduce((sum, x) => 3 * sum + x + 1, 0)]!
-        const start = new Map(leaves.map((leaf) => [leaf.cell, 'low' as const]))
-        const found = cornersOf(reserve).walk(one, leaves, start, reserve(-1, -1, -1))
+        const found = worstFrom(reserve, reserve(-1, -1, -1))
         expect(found).toBeLessThanOrEqual(reserve(-1, -1, -1))
         // The first value is tried from where all stand.
         expect(found).toBeLessThanOrEqual(reserve(1, -1, -1) + 1e-9)
@@ -125,8 +129,7 @@ describe('the search for the worst end', () => {
   test('goes through the values again while that lowers the reserve', () => {
     // c frees b, b frees a: each pass over a, b, c gets one further.
     const reserve = (a: number, b: number, c: number) => (c < 1 ? 8 : b < 1 ? 4 : a < 1 ? 2 : 1)
-    const start = new Map(leaves.map((leaf) => [leaf.cell, 'low' as const]))
-    expect(cornersOf(reserve).walk(one, leaves, start, 8)).toBe(1)
+    expect(worstFrom(reserve, 8)).toBe(1)
   })
 })
 

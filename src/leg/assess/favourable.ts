@@ -1,5 +1,5 @@
 import { randomStream } from '../../numeric/index.js'
-import type { Cell, Ends } from '../run/index.js'
+import type { Cell, End, Ends } from '../run/index.js'
 import type { Comparison } from './compare.js'
 import { type Corners, type Effect, type Group, ROUNDING } from './corners.js'
 
@@ -19,7 +19,7 @@ const better = ([least, together]: Rank, [other, others]: Rank): boolean =>
 export function bestFound(corners: Corners, { comparisons, reserve }: Group, effects: readonly Effect[], from: Ends): number {
   const alone = climb(corners, comparisons, effects, from)
   // Where a motor runs away in some load cases, those in which it settles show the way out.
-  const together = helping(effects, comparisons.length)
+  const together = corners.ends(helping(effects, comparisons.length))
   const found = corners.least(comparisons, together) > alone + ROUNDING ? climb(corners, comparisons, effects, together) : alone
   return found > Math.max(0, reserve) || effects.length === 0 ? found : Math.max(found, fromPlain(corners, comparisons, effects))
 }
@@ -30,20 +30,17 @@ function climb(corners: Corners, comparisons: readonly Comparison[], effects: re
   let best = Math.min(...reserves)
   for (let round = 0, raised = true; raised && round < ROUNDS; round++) {
     raised = false
-    for (const { cell } of effects)
-      for (const end of ['low', 'high'] as const) {
-        if (at.get(cell) === end) continue
-        const tried = new Map(at).set(cell, end)
-        // Most leaves do not raise the load case that governs, and then none of the others need be evaluated.
-        if (corners.least([comparisons[reserves.indexOf(best)] as Comparison], tried) <= best + ROUNDING) continue
-        const found = corners.reserves(comparisons, tried)
-        const least = Math.min(...found)
-        if (least <= best + ROUNDING) continue
-        at = tried
-        reserves = found
-        best = least
-        raised = true
-      }
+    for (const tried of corners.moved(() => at, effects)) {
+      // Most leaves do not raise the load case that governs, and then none of the others need be evaluated.
+      if (corners.one(comparisons[reserves.indexOf(best)] as Comparison, tried) <= best + ROUNDING) continue
+      const found = corners.reserves(comparisons, tried)
+      const least = Math.min(...found)
+      if (least <= best + ROUNDING) continue
+      at = tried
+      reserves = found
+      best = least
+      raised = true
+    }
   }
   return best
 }
@@ -57,39 +54,34 @@ function fromPlain(corners: Corners, comparisons: readonly Comparison[], effects
     const reserves = corners.reserves(comparisons, ends)
     return [Math.min(...reserves), reserves.reduce((sum, one) => sum + Math.min(one, 1), 0)]
   }
-  let at = helping(effects, comparisons.length)
+  let at = corners.ends(helping(effects, comparisons.length))
   let best = rankOf(at)
   if (best[1] === 0) {
     const random = randomStream(SEED)
     for (let draw = 0; draw < DRAWS; draw++) {
-      const tried: Ends = new Map(effects.map(({ cell }) => [cell, random.uniform() < 0.5 ? 'low' : 'high']))
+      const tried = corners.ends(effects.map(({ cell }) => [cell, random.uniform() < 0.5 ? 'low' : 'high']))
       const rank = rankOf(tried)
-      if (better(rank, best)) [at, best] = [new Map(tried), rank]
+      if (better(rank, best)) [at, best] = [tried, rank]
     }
   }
   for (let round = 0, raised = true; raised && round < ROUNDS; round++) {
     raised = false
-    for (const { cell } of effects)
-      for (const end of ['low', 'high'] as const) {
-        if (at.get(cell) === end) continue
-        const tried = new Map(at).set(cell, end)
-        const rank = rankOf(tried)
-        if (better(rank, best)) [at, best, raised] = [tried, rank, true]
-      }
+    for (const tried of corners.moved(() => at, effects)) {
+      const rank = rankOf(tried)
+      if (better(rank, best)) [at, best, raised] = [tried, rank, true]
+    }
   }
   return best[0]
 }
 
 /** Each leaf at the end that helps the load cases in which it moves anything, counted together. */
-function helping(effects: readonly Effect[], count: number): Map<Cell, 'low' | 'high'> {
-  const ends = new Map<Cell, 'low' | 'high'>()
+function* helping(effects: readonly Effect[], count: number): Generator<readonly [Cell, End]> {
   for (const { cell, reserves, low, high } of effects) {
     let gain = 0
     for (let i = 0; i < count; i++) {
       const [atLow, atHigh] = [reserves[low + i] as number, reserves[high + i] as number]
       if (atLow !== atHigh) gain += (atHigh - atLow) / Math.max(atHigh, atLow)
     }
-    if (gain !== 0) ends.set(cell, gain > 0 ? 'high' : 'low')
+    if (gain !== 0) yield [cell, gain > 0 ? 'high' : 'low']
   }
-  return ends
 }

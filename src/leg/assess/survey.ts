@@ -1,5 +1,5 @@
 import type { LegCalculation } from '../calculation.js'
-import type { Cell, Ends, Range, Scenarios, Uncertain } from '../run/index.js'
+import type { Cell, End, Range, Scenarios, Uncertain } from '../run/index.js'
 import type { Comparison } from './compare.js'
 import { Corners, cornerOf, type Effect, type Group, ROUNDING, reserveAt } from './corners.js'
 import { bestFound } from './favourable.js'
@@ -45,7 +45,7 @@ const uncertainOf = (calculation: LegCalculation): Uncertain[] =>
  */
 export const survey = <G extends Group>(calculation: LegCalculation, groups: readonly G[]): Map<G, Band> =>
   surveyed(calculation, groups, (corners, group, worst, effects) => {
-    const best = bestFound(corners, group, effects, corner(worst.moves, 'high'))
+    const best = bestFound(corners, group, effects, corners.ends(corner(worst.moves, 'high')))
     return { ...worst, best: Math.max(group.reserve, best) }
   })
 
@@ -75,8 +75,8 @@ function surveyed<G extends Group, B>(
 export function rangesOver(calculation: LegCalculation, { comparisons, reserve }: Group, all: readonly Move[]) {
   const corners = new Corners(calculation.scenarios(all))
   return (moves: readonly Move[]): { worst: number; best: number } => ({
-    worst: Math.min(reserve, corners.least(comparisons, corner(moves, 'low'))),
-    best: Math.max(reserve, corners.least(comparisons, corner(moves, 'high'))),
+    worst: Math.min(reserve, corners.least(comparisons, corners.ends(corner(moves, 'low')))),
+    best: Math.max(reserve, corners.least(comparisons, corners.ends(corner(moves, 'high')))),
   })
 }
 
@@ -89,7 +89,7 @@ function effectsOf(calculation: LegCalculation, scenarios: Scenarios, leaves: re
   const reserves = new Float64Array(2 * leaves.length * all.length)
   const at = (leaf: number, end: 'low' | 'high', row: number) => {
     reserves.set(typical, row)
-    const reader = scenarios.at(new Map([[(leaves[leaf] as Uncertain).cell, end]]))
+    const reader = scenarios.at(scenarios.ends.of([[(leaves[leaf] as Uncertain).cell, end]]))
     for (const place of touched[leaf] as readonly number[]) reserves[row + place] = reserveAt(reader, all[place] as Comparison)
     return row
   }
@@ -129,11 +129,11 @@ function worstEndOf(corners: Corners, { comparisons, reserve }: Group, effects: 
   const index = atCorner.indexOf(leastOf(atCorner, 0, atCorner.length))
   const comparison = comparisons[index] as Comparison
   const from = Math.min(atCorner[index] as number, reserve)
-  const unfavourable = cornerOf(effects, index)
+  const unfavourable = new Map(cornerOf(effects, index))
   const worst = corners.walk(
     comparison,
     effects.filter(({ cell }) => unfavourable.has(cell)),
-    unfavourable,
+    corners.ends(unfavourable),
     from,
   )
   const oneWay = moves.every(({ low, high }) => Math.max(low, high) >= reserve)
@@ -149,5 +149,5 @@ function leastOf(numbers: ArrayLike<number>, from: number, to: number): number {
 const differs = (reserve: number, to: number) => Math.abs(to - reserve) > ROUNDING * Math.max(1, reserve)
 
 /** Each leaf at the end with the lower or the higher reserve. */
-const corner = (moves: readonly Move[], end: 'low' | 'high'): Ends =>
-  new Map(moves.map(({ cell, low, high }) => [cell, low < high === (end === 'low') ? 'low' : 'high']))
+const corner = (moves: readonly Move[], end: End) =>
+  moves.map(({ cell, low, high }) => [cell, low < high === (end === 'low') ? 'low' : 'high'] as const)

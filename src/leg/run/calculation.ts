@@ -1,9 +1,10 @@
 import { type Cell, FAILED, KNOWN, type Named, nowhere, STALE, type Unsettled } from './cell.js'
+import type { Uncertain } from './ends.js'
 import { type Answers, Engine } from './engine.js'
 import { FieldIndex } from './field-index.js'
 import { type FieldRead, following, readAll, readLeaf } from './field-reads.js'
 import { Instances, type Structure } from './instances.js'
-import { Scenarios, type Uncertain } from './scenarios.js'
+import { Scenarios } from './scenarios.js'
 import { Staleness } from './staleness.js'
 import type { AnyValue, At, Index, Names, Range, Value } from './value.js'
 

@@ -24,6 +24,19 @@ export function mark(words: LeafSet, leaf: number, bits: number): void {
   words[word] = (words[word] as number) | (bits << (2 * (leaf % LEAVES_IN_A_WORD)))
 }
 
+/** What a set holds of a leaf, as `mark` wrote it; 0 where it is not in the set. */
+export const marked = (words: LeafSet, leaf: number): number =>
+  ((words[Math.floor(leaf / LEAVES_IN_A_WORD)] as number) >> (2 * (leaf % LEAVES_IN_A_WORD))) & 3
+
+/** A set with a leaf at one end in place of what it held of it. */
+export function withMark(words: LeafSet, leaf: number, bits: number): LeafSet {
+  const moved = words.slice()
+  const word = Math.floor(leaf / LEAVES_IN_A_WORD)
+  moved[word] = (moved[word] as number) & ~(3 << (2 * (leaf % LEAVES_IN_A_WORD)))
+  mark(moved, leaf, bits)
+  return moved
+}
+
 /** The numbers of the leaves in a set. */
 export function leavesIn(words: LeafSet): number[] {
   const leaves: number[] = []

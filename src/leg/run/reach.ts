@@ -8,18 +8,23 @@ import { add, type LeafSet } from './leaf-set.js'
 export class Reach {
   #scenario = -1
   #meets = false
-  /** Numbers of the looks of scenarios, by the leaves of these that are in the scenario. */
-  readonly #looks = new Map<string, number>()
+  /** Places of the words that hold leaves: most cells are reached by few. */
+  readonly #places: readonly number[]
+  /** Numbers of the looks of scenarios, by the leaves of these that are in the scenario: word by word. */
+  readonly #looks: Looks = new Map()
+  #count = 0
   #look = -1
 
-  constructor(readonly leaves: LeafSet) {}
+  constructor(readonly leaves: LeafSet) {
+    this.#places = [...leaves.keys()].filter((place) => leaves[place] !== 0)
+  }
 
   /** Whether a leaf of a scenario reaches the cells. `now` holds the leaves of the scenario. */
   meets(scenario: number, now: LeafSet): boolean {
     if (scenario !== this.#scenario) {
       this.#scenario = scenario
       this.#look = -1
-      this.#meets = meet(this.leaves, now)
+      this.#meets = this.#meet(now)
     }
     return this.#meets
   }
@@ -27,18 +32,41 @@ export class Reach {
   /** A number for what a scenario looks like to the cells: the same for scenarios that differ in other leaves alone. Ask `meets` first. */
   look(now: LeafSet): number {
     if (this.#look < 0) {
-      let key = ''
-      for (let i = 0; i < now.length; i++) key += `${(this.leaves[i] as number) & (now[i] as number)} `
-      this.#look = this.#looks.get(key) ?? this.#looks.size
-      this.#looks.set(key, this.#look)
+      let looks = this.#looks
+      const last = this.#places.length - 1
+      for (let i = 0; i < last; i++) looks = inner(looks, this.#seen(i, now))
+      const seen = this.#seen(last, now)
+      let look = looks.get(seen) as number | undefined
+      if (look === undefined) {
+        look = this.#count++
+        looks.set(seen, look)
+      }
+      this.#look = look
     }
     return this.#look
   }
+
+  #seen(i: number, now: LeafSet): number {
+    const place = this.#places[i] as number
+    return (this.leaves[place] as number) & (now[place] as number)
+  }
+
+  #meet(now: LeafSet): boolean {
+    for (let i = 0; i < this.#places.length; i++) if (this.#seen(i, now) !== 0) return true
+    return false
+  }
 }
 
-function meet(reach: LeafSet, now: LeafSet): boolean {
-  for (let i = 0; i < now.length; i++) if (((reach[i] as number) & (now[i] as number)) !== 0) return true
-  return false
+/** Numbers by words, or such maps by the word before. */
+type Looks = Map<number, Looks | number>
+
+function inner(looks: Looks, word: number): Looks {
+  let found = looks.get(word) as Looks | undefined
+  if (found === undefined) {
+    found = new Map()
+    looks.set(word, found)
+  }
+  return found
 }
 
 /** The leaves that reach cells: those of what they read. */

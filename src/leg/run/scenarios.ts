@@ -1,17 +1,8 @@
 import { type Cell, FAILED, type Held, KNOWN, type NewLink, STALE } from './cell.js'
+import { type Ends, LeafEnds, type Uncertain } from './ends.js'
 import type { Engine } from './engine.js'
-import { add, type LeafSet, leavesIn, mark, noLeaves } from './leaf-set.js'
+import { add, leavesIn, mark, noLeaves } from './leaf-set.js'
 import { type Reach, Reaches } from './reach.js'
-import type { Range } from './value.js'
-
-/** A leaf with a range. */
-export interface Uncertain {
-  readonly cell: Cell
-  readonly range: Range
-}
-
-/** Uncertain leaves, each at one end of its range. */
-export type Ends = ReadonlyMap<Cell, 'low' | 'high'>
 
 /** Reads cells. */
 export interface Reader {
@@ -42,13 +33,14 @@ export class Tried implements Held {
  * number.
  */
 export class Scenarios {
+  /** Makes the ends that a scenario is read at. */
+  readonly ends: LeafEnds
   readonly #engine: Engine
   readonly #cells: readonly Cell[]
   readonly #leaves: readonly Uncertain[]
   /** The leaves of the present scenario at their ends. */
-  readonly #now: LeafSet
+  #now: Ends
   #scenario = 0
-  #keeping = false
   /** Changes of the calculation that `reach` and `kept` belong to, and links found since. */
   #changes = -1
   #links: NewLink[] = []
@@ -58,7 +50,8 @@ export class Scenarios {
     this.#engine = engine
     this.#cells = cells
     this.#leaves = leaves
-    this.#now = noLeaves(leaves.length)
+    this.ends = new LeafEnds(leaves)
+    this.#now = this.ends.of([])
   }
 
   /** Reads cells with some leaves at an end of their ranges; until the next scenario. */
@@ -67,15 +60,7 @@ export class Scenarios {
     const scenario = ++engine.scenarios
     this.#scenario = scenario
     this.#begin()
-    this.#now.fill(0)
-    this.#keeping = ends.size > 1
-    for (const [cell, end] of ends) {
-      const tried = cell.tried as Tried
-      mark(this.#now, tried.leaf, end === 'low' ? 1 : 2)
-      tried.scenario = scenario
-      tried.state = KNOWN
-      tried.value = (this.#leaves[tried.leaf] as Uncertain).range[end]
-    }
+    this.#now = ends
     return {
       read: (cell) => {
         if (scenario !== this.#scenario || this.#changes !== engine.changes || engine.links !== this.#links)
@@ -104,8 +89,16 @@ export class Scenarios {
     const { tried } = cell
     if (tried === undefined || tried.by !== this || !tried.reach.meets(this.#scenario, this.#now)) return given(cell)
     tried.scenario = this.#scenario
+    if (tried.leaf >= 0) return this.#atEnd(tried)
     tried.state = STALE
-    return this.#keeping ? this.#once(cell, tried) : this.#engine.work(cell, tried)
+    return this.#once(cell, tried)
+  }
+
+  /** A leaf of the present scenario. */
+  #atEnd(tried: Tried): unknown {
+    tried.state = KNOWN
+    tried.value = this.ends.valueOf(this.#now, tried.leaf)
+    return tried.value
   }
 
   /** A cell that is calculated only where no scenario before looked the same to it. */

@@ -311,7 +311,7 @@ describe('scenarios', () => {
         const scenarios = calculation.scenarios(leaves)
         for (const corner of corners) {
           const chosen = new Map(corner.map(({ leaf: i, end }) => [leaves[i % leaves.length]!.cell, end]))
-          const reader = scenarios.at(chosen)
+          const reader = scenarios.at(scenarios.ends.of(chosen))
           const found = places.map((where) => shown(() => reader.read(calculation.cell(twice, where))))
           const anew = fresh()
           for (const { cell, range } of leaves) {
@@ -331,7 +331,7 @@ describe('scenarios', () => {
     const cell = calculation.cell(resistance, { motor: of<'motor'>(1) })
     calculation.read(cell)
     const scenarios = calculation.scenarios([{ cell, range: calculation.rangeOf(cell)! }])
-    const reader = scenarios.at(new Map([[cell, 'high']]))
+    const reader = scenarios.at(scenarios.ends.of([[cell, 'high']]))
     // The hip has the right motor, of 0.4 ohm and a tenth more.
     expect(reader.read(calculation.cell(loss, hip))).toBeCloseTo(3 * 3 ** 2 * 0.44, 12)
     expect(reader.read(calculation.cell(loss, knee))).toBe(3 * 5 ** 2 * 0.2)
@@ -350,8 +350,8 @@ describe('scenarios', () => {
       one.of.id === 'share' ? [{ cell: one, range: calculation.rangeOf(one)! }] : [],
     )
     const scenarios = calculation.scenarios(leaves)
-    const first = scenarios.at(new Map())
-    const second = scenarios.at(new Map())
+    const first = scenarios.at(scenarios.ends.of([]))
+    const second = scenarios.at(scenarios.ends.of([]))
     expect(() => first.read(cell)).toThrow('this scenario is over')
     expect(second.read(cell)).toBe(calculation.read(cell))
     calculation.set(torque, hip, 4)
