@@ -144,6 +144,21 @@ describe('a knee that is driven from the body', () => {
     expect(check.reserve).toBe(0)
   })
 
+  test('holes drilled in a jig keep farther from a dead point; a value left out is 0.2 mm, within half and twice of it', () => {
+    const clearance = (lengthError?: string) => {
+      const leg = withFields(revised, { 'joints.knee.through.lengthError': lengthError } as never)
+      return assess(leg, { cases: ['stand'] }).checks.find(({ id }) => id === 'rod.deadPoint')!
+    }
+    const [drilled, assumed, printed] = [clearance('0.05 mm'), clearance(), clearance('0.4 mm')]
+    expect(drilled.capacity.si).toBeGreaterThan(assumed.capacity.si)
+    expect(printed.capacity.si).toBeLessThan(assumed.capacity.si)
+    expect(clearance('0.2 mm').capacity.si).toBe(assumed.capacity.si)
+    expect(assumed.range.worst).toBeCloseTo(printed.reserve, 9)
+    const exact = clearance('0 mm')
+    expect(exact.range.worst).toBe(exact.reserve)
+    expect(() => clearance('-0.1 mm')).toThrow(/joints.knee.through.lengthError/)
+  })
+
   test('the clearance from dead points does not jump with a tenth of a millimetre', () => {
     const reserveOf = (rod: string) =>
       assess(withFields(revised, { 'joints.knee.through.rod': rod, 'joints.knee.range': ['85 deg', '125 deg'] }), {
