@@ -1,5 +1,4 @@
 import type { Item } from './items.js'
-import type { TitleBlock } from './title-block.js'
 import type { Place } from './view.js'
 
 /** A part of the page: a view at its scale, or texts and plots without one. */
@@ -18,6 +17,14 @@ export interface Group {
 export interface DrawingTable {
   readonly head: readonly string[]
   readonly rows: readonly (readonly string[])[]
+}
+
+/** A cell of a title block: its name and its value. An empty value is room to write. */
+export type TitleCell = readonly [name: string, value: string]
+
+/** Title block of a drawing: rows with one or two cells each (ISO 7200 lists what belongs there). */
+export interface TitleBlock {
+  readonly rows: readonly (readonly TitleCell[])[]
 }
 
 /** A finished drawing. */

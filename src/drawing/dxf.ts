@@ -1,8 +1,8 @@
-import type { Drawing, Group } from './drawing.js'
+import type { Drawing, Group, TitleBlock } from './drawing.js'
 import { itemPairs, type Pair } from './dxf-entities.js'
 import type { Point } from './geometry.js'
 import type { Item, LineClass } from './items.js'
-import { atFullSize, TITLE_UNIT, type TitleBlock, titleBlockItems } from './title-block.js'
+import { atFullSize, TITLE_UNIT, titleBlockItems } from './title-block.js'
 import { MARGIN } from './view-layout.js'
 
 /** Line types of the classes, and colours of the DXF palette that read on white and on black. */

@@ -1,17 +1,9 @@
-import type { Drawing, Group } from './drawing.js'
+import type { Drawing, Group, TitleBlock, TitleCell } from './drawing.js'
 import { wrapped } from './font.js'
 import type { Point } from './geometry.js'
 import { type Item, LINE, SMALL, textAt } from './items.js'
 import { scaleText, UNITS } from './numbers.js'
 import { MARGIN, PAGE_WIDTH } from './view-layout.js'
-
-/** A cell of a title block: its name and its value. An empty value is room to write. */
-export type TitleCell = readonly [name: string, value: string]
-
-/** Title block of a drawing: rows with one or two cells each (ISO 7200 lists what belongs there). */
-export interface TitleBlock {
-  readonly rows: readonly (readonly TitleCell[])[]
-}
 
 const WIDTH = PAGE_WIDTH - 2 * MARGIN
 const INSIDE = 4
