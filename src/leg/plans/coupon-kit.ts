@@ -1,6 +1,7 @@
 import { pressFit } from '../../fasteners/index.js'
 import { Quantity, significant } from '../../units/index.js'
 import type { Leg } from '../document/describe.js'
+import { boltWords } from '../drawings/words.js'
 import { STANDARD_GRAVITY } from '../gravity.js'
 import { COUPON_COLUMNS, type CouponOf, couponsOf } from '../learning/coupon-logs.js'
 import { headerOf } from '../learning/logs.js'
@@ -128,7 +129,7 @@ function sandwich(bench: LegModel, group: string): Texts {
   const bolts = bench.x.bolts[group]
   const stack = (bolts?.stack ?? []).map(({ material, thickness }) => phrase`${length(thickness)} of ${material}`).join(' and ')
   return {
-    what: `a bolted sandwich as of ${group}`,
+    what: `a bolted sandwich like that of the ${boltWords(group)}`,
     how: phrase`Print four tiles of 25 mm square: ${stack}, sleeves as in the leg. Bolt each with ${bolts?.thread} and a nut on the far side, ${new Quantity(bolts?.tighteningTorque ?? 0, 'torque')}. Loosen the first at once, the others after an hour, a day and a week, each with a lever of 100 mm and a luggage scale: the pull at which it starts to turn. One row each, with that of the first. Tighten one more until its thread, nut or print gives, and note that torque and the depth of the thread.`,
     caution: 'A slipping lever hits knuckles: pull towards free space.',
     expect: 'the torque to loosen falls as the clamp load does; friction under head and thread cancels between equal sandwiches',

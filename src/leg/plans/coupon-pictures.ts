@@ -14,7 +14,7 @@ const plumb = (from: number, to: number): [number, number][] => [from, to].map((
 /** A coupon as a dimensioned drawing. */
 export function couponPicture(bench: LegModel, { coupon, what, how, expect }: CouponSheet): Picture {
   const id = coupon.log.replaceAll(/[^A-Za-z0-9]+/g, '-')
-  const figure = new Figure({ id, title: `Coupon ${coupon.log}`, answer: `${what.charAt(0).toUpperCase()}${what.slice(1)}` })
+  const figure = new Figure({ id, title: `Coupon: ${what}`, answer: `For the log "${coupon.log}"` })
   drawInto(figure, bench, coupon)
   const drawing: Drawing = figure.text(`Expect: ${expect}.`).say(how).done()
   const { title, answer, description, table } = drawing

@@ -23,7 +23,12 @@ export function windingPicture(leg: LegModel, { joint, layAt, hipHeldAt, leastTu
   const turns = `Start with the middle of the cord at the middle of the pinion, ${s.clamped ? 'under its clamp' : 'marked with a pen'}. Lay ${plain(s.turns / 2, 3)} turns to each side, groove by groove, away from the middle; no turn crosses another.`
   const last = `Then lead each branch over its span on to the drum, ${plain(degrees(s.branch), 4)}° round it, and to its anchor. Pull by hand: both branches must come tight together.`
   const hands = grooveHands(s)
-  figure.view(driveFront(s)).text(`${ends} ${sense}`).view(pinionView(s)).text(`${hands} ${turns} ${last}`)
+  // A page has these sentences once, beside the picture.
+  figure
+    .view(driveFront(s))
+    .text(ends)
+    .view(pinionView(s))
+    .results([`${hands} ${turns} ${last}`])
   figure
     .say(sense, hands, turns, last)
     .rows(
