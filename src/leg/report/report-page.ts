@@ -106,6 +106,7 @@ const titleBlock = ({ leg }: Assessment, { date = '', by = '', checkedBy = '' }:
       ['Leg', leg.name],
       ['Specification', `layout ${DOCUMENT_VERSION}, SHA-256 ${specificationHash(leg)}`],
       ['Calculated with', `limbwright ${LIBRARY_VERSION}; ${count} distinct steps`],
+      ['Signed here', 'all before "Specification"; the rest is the appendix'],
       ['Date', date],
       ['Calculated by', by],
       ['Checked by', checkedBy],
