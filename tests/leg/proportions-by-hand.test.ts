@@ -122,6 +122,28 @@ describe('the proportions of a leg', () => {
     expect(Math.abs(found[0]!.is / is - 1)).toBeLessThan(6e-4)
   })
 
+  test('of a tube go by its wall and diameter', () => {
+    const tube = relationsOf(withFields(heath, { 'links.lower.section': { tube: '22 mm', wall: '2 mm' } as never }))
+    const of = (path: string) => tube.find((one) => one.path === path)!.is
+    // A ring of 2 mm about a mean diameter of 20 mm: 125.66 mm^2 over 180 mm.
+    expect(of('links.lower.mass')).toBeCloseTo(0.16 / (1070 * 125.664e-6 * 0.18), 3)
+    expect(of('links.lower.section.wall')).toBeCloseTo(2 / 22, 9)
+    expect(of('links.lower.section.tube')).toBeCloseTo(22 / 180, 9)
+  })
+
+  test('of a document that has hardly anything are no numbers, so that what is missing is named and nothing else', () => {
+    const belt = { kind: 'belt', belt: 'wide', smallTeeth: 20 }
+    for (const part of [
+      {},
+      { joints: {} },
+      { joints: { hip: { drive: belt }, knee: { drive: belt } } },
+      { robot: {} },
+      { gaits: { walk: {} } },
+    ])
+      for (const { what, is } of relationsOf(part as never)) expect(is, what).toBeNaN()
+    expect(() => describeLeg({ schemaVersion: 4 } as never)).toThrow(/joints.* is missing/)
+  })
+
   test('are named once each: more days of walking than days are one remark', () => {
     // The day that has begun counts: 70 days of walking in 69.5 days can be.
     const found = unusualValues(withFields(heath, { 'loadCases.ages.season.time': '69.5 day' }))
