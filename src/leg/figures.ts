@@ -8,6 +8,7 @@ import { footResult } from './foot-result.js'
 import { legInputs } from './formula-inputs.js'
 import { type LegModel, legModel } from './leg-model.js'
 import { materialState } from './material-state.js'
+import { NoValueError } from './no-value.js'
 import { type DrivenJoint, drivenJoints, driveOf, hasCord, motorOf, plateOf } from './numbers.js'
 import { caseList, knownOptions } from './options.js'
 import { heat } from './parts/motors/heat.js'
@@ -77,7 +78,7 @@ export function legFigures(leg: Leg, options: LegFiguresOptions = {}): Formula<L
     try {
       return figuresOf(given)
     } catch (error) {
-      throw error instanceof RangeError ? new NoResultError(error.message, { cause: error }) : error
+      throw error instanceof NoValueError ? new NoResultError(error.message, { cause: error }) : error
     }
   }
   return formula('leg.figures', {

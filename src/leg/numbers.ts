@@ -3,6 +3,7 @@ import type { Leg } from './document/describe.js'
 import type { LegData } from './document/fields.js'
 import { rejectNotComputed } from './document/not-computed.js'
 import type { LegNumbers } from './leg-numbers.js'
+import { NoValueError } from './no-value.js'
 import { type PinSize, pinOf } from './schema/tables.js'
 import { SECOND_STAGE, secondStage } from './second-stage.js'
 
@@ -68,11 +69,11 @@ export function ofJointsInWords(x: LegNumbers, of: (joint: DrivenJoint) => strin
 type JointNumbers = LegNumbers['joints'][Joint]
 type DriveOf<K extends JointNumbers['drive']['kind']> = Extract<JointNumbers['drive'], { readonly kind: K }>
 
-/** The drive of a joint, where it is of that kind. Throws a `RangeError` where it is of another one. */
+/** The drive of a joint, where it is of that kind. Throws a `NoValueError` where it is of another one. */
 export function driveOf<K extends JointNumbers['drive']['kind']>(x: LegNumbers, joint: DrivenJoint, kind: K): DriveOf<K> {
   const drive = anyDriveOf(x, joint)
   if (drive.kind === kind) return drive as DriveOf<K>
-  throw new RangeError(`the ${jointWords(joint)} has no ${kind} drive`)
+  throw new NoValueError(`the ${jointWords(joint)} has no ${kind} drive`)
 }
 /** The drive of a joint of any kind, and the second stage of a knee that belt or cord drives through the hip. */
 const anyDriveOf = (x: LegNumbers, joint: DrivenJoint): JointNumbers['drive'] =>
@@ -82,7 +83,7 @@ export type DriveKind = JointNumbers['drive']['kind']
 /** A driven joint of the document. The sideways hip has neither pin nor shaft of its own. */
 export function jointOf(x: LegNumbers, joint: DrivenJoint): JointNumbers {
   const found = x.joints[joint]
-  if (found === undefined) throw new RangeError(`the leg has no ${jointWords(joint)}`)
+  if (found === undefined) throw new NoValueError(`the leg has no ${jointWords(joint)}`)
   return found as JointNumbers
 }
 /** How a joint is driven. */
@@ -95,10 +96,10 @@ export const cordJoints = (x: LegNumbers): readonly DrivenJoint[] => drivenBy(x,
 /** Whether a joint is driven by cord. */
 export const hasCord = (x: LegNumbers, joint: DrivenJoint): boolean => driveKindOf(x, joint) === 'cord'
 
-/** The entry of a section by its name. Throws a `RangeError` where a part of the leg is missing. */
+/** The entry of a section by its name. Throws a `NoValueError` where a part of the leg is missing. */
 export function partOf<T>(section: { readonly [name: string]: T }, name: string | undefined, what: string): T {
   const part = name === undefined ? undefined : section[name]
-  if (part === undefined) throw new RangeError(`the leg has no ${what}`)
+  if (part === undefined) throw new NoValueError(`the leg has no ${what}`)
   return part
 }
 /** Motor of a joint; below, its controller, plate, pin and boss. */
@@ -128,18 +129,18 @@ export const gaitNamed = (x: LegNumbers, name: 'walk' | 'trot') => partOf(x.gait
 export function stallTimeOf({ loadCases }: LegNumbers): number {
   const { stall } = loadCases.events
   if (stall?.kind === 'stall') return stall.time
-  throw new RangeError('the leg has no event called stall')
+  throw new NoValueError('the leg has no event called stall')
 }
 /** Days walked in a season. */
 export const seasonDays = (x: LegNumbers): number => partOf(x.loadCases.ages, 'season', 'age called season').daysWalked
 /** Outer sizes of the box section of a link. */
 export function boxOf(x: LegNumbers, link: 'upper' | 'lower') {
   const { box, wall } = x.links[link].section
-  if (box === undefined) throw new RangeError(`the ${link} link has no box section`)
+  if (box === undefined) throw new NoValueError(`the ${link} link has no box section`)
   return { ...box, wall }
 }
 /** The toes of the foot. */
 export function toesOf(x: LegNumbers) {
   if (x.foot.kind === 'toes') return x.foot
-  throw new RangeError('the foot has no toes')
+  throw new NoValueError('the foot has no toes')
 }

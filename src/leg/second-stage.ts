@@ -1,4 +1,5 @@
 import type { LegNumbers } from './leg-numbers.js'
+import { NoValueError } from './no-value.js'
 
 /** The second stage of a knee that belt or cord drives through the hip: one more drive besides those of the joints, from the pulley on the hip axis to the knee. */
 export const SECOND_STAGE = 'throughHip'
@@ -67,9 +68,9 @@ const cordStage = (x: LegNumbers, through: Kind<'cord'>): Drive<'cord'> =>
     },
   }) as unknown as Drive<'cord'>
 
-/** The second stage as a drive of its kind. Throws a `RangeError` where there is none. */
+/** The second stage as a drive of its kind. Throws a `NoValueError` where there is none. */
 export function secondStage(x: LegNumbers): Drive<'belt' | 'cord'> {
   const through = beltOrCordOf(x)
-  if (through === undefined) throw new RangeError('neither belt nor cord drives the knee through the hip')
+  if (through === undefined) throw new NoValueError('neither belt nor cord drives the knee through the hip')
   return through.kind === 'belt' ? beltStage(x, through) : cordStage(x, through)
 }

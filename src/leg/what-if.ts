@@ -1,6 +1,7 @@
 import { calculationOf, type LegCalculation, placeOf } from './calculation.js'
 import { type CaseId, LOAD_CASES } from './cases/events.js'
 import type { LegModel } from './leg-model.js'
+import { NoValueError } from './no-value.js'
 import { type DrivenJoint, drivenJoints, hasCord } from './numbers.js'
 import { cycles, duration } from './parts/load/durations.js'
 import { airTemperature } from './parts/load/fields.js'
@@ -102,9 +103,9 @@ const driveIn = (calculation: LegCalculation, id: CaseId, joint: DrivenJoint) =>
     /** The same at the drum of its drive. */
     drum: calculation.get(driveMotion, where as never),
     transmission: transmissionAt(calculation, where),
-    /** Its cord. Throws a `RangeError` where it is driven otherwise. */
+    /** Its cord. Throws a `NoValueError` where it is driven otherwise. */
     get drive(): DriveState {
-      if (cord === undefined) throw new RangeError(`the ${joint} is not driven by cord`)
+      if (cord === undefined) throw new NoValueError(`the ${joint} is not driven by cord`)
       return cord
     },
     heat: calculation.get(heat, where as never),

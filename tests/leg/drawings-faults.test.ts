@@ -5,6 +5,7 @@ import { NoResultError } from '../../src/formula/index.js'
 import { Facts } from '../../src/leg/drawings/facts.js'
 import { calculated, NotDrawable, unlessNotDrawable } from '../../src/leg/drawings/not-drawable.js'
 import { assess, describeLeg, htmlReport, legDrawingNamed, legDrawings, legPoseDrawing } from '../../src/leg/index.js'
+import { NoValueError } from '../../src/leg/no-value.js'
 import { mass } from '../../src/leg/parts/robot/fields.js'
 import { Calculation } from '../../src/leg/run/index.js'
 import { NumericError } from '../../src/numeric/index.js'
@@ -20,7 +21,7 @@ afterEach(() => vi.restoreAllMocks())
 
 describe('a value that the sizes of a leg do not allow', () => {
   test('its picture says why; the page has its verdict and the other pictures', () => {
-    without(new RangeError('the bore leaves nothing of the drum'))
+    without(new NoValueError('the bore leaves nothing of the drum'))
     const drawings = legDrawings(verdict)
     const notes = drawings.filter(({ answer }) => answer.endsWith('cannot be drawn'))
     expect(notes.map(({ id }) => id)).toEqual(expect.arrayContaining(['leg', 'pin-knee', 'cord-drive-hip', 'hip-shaft']))
@@ -49,7 +50,7 @@ describe('a value that the sizes of a leg do not allow', () => {
     [
       'a size that cannot be',
       () => {
-        throw new RangeError('the leg has no knee')
+        throw new NoValueError('the leg has no knee')
       },
     ],
   ])('%s is a reason', (_, work) => {
@@ -70,6 +71,7 @@ describe('a fault of the program', () => {
     ['a loop in the calculation', new Error('motor.heat depends on itself: express the loop with use.settle')],
     ['a call without end', new RangeError('Maximum call stack size exceeded')],
     ['a list that is too long', new RangeError('Invalid array length')],
+    ['a range error of another kind', new RangeError('Invalid time value')],
     ['something thrown that is no error', 'x'],
   ])('%s is thrown, not drawn', (_, fault) => {
     without(fault)

@@ -1,14 +1,12 @@
 import { NoResultError, ValidityError } from '../../formula/index.js'
 import { NumericError } from '../../numeric/index.js'
 import { InputError } from '../../units/index.js'
+import { NoValueError } from '../no-value.js'
 
 /** A value that a picture needs cannot be calculated, because the sizes of the leg do not allow it. Its message is the reason. */
 export class NotDrawable extends Error {
   override readonly name = 'NotDrawable'
 }
-
-/** Range errors that the engine throws by itself, such as for a list that is too long, are faults of the program. */
-const OF_THE_ENGINE = /call stack|recursion|(array|string|buffer) (size|length)|\b(digits|precision|radix)\b/i
 
 /** Whether an error is what calculations of a leg throw where there is no value: never a fault of the program. */
 const isReason = (error: unknown): error is Error =>
@@ -16,7 +14,7 @@ const isReason = (error: unknown): error is Error =>
   error instanceof NoResultError ||
   error instanceof ValidityError ||
   error instanceof NumericError ||
-  (error instanceof RangeError && !OF_THE_ENGINE.test(error.message))
+  error instanceof NoValueError
 
 /** A calculation of the leg for a picture. Throws `NotDrawable` where it has no value; every other error passes. */
 export function calculated<T>(work: () => T): T {

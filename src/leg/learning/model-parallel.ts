@@ -1,5 +1,6 @@
 import { STANDARD_GRAVITY } from '../gravity.js'
 import type { LegModel } from '../leg-model.js'
+import { NoValueError } from '../no-value.js'
 import type { Joint } from '../numbers.js'
 import { springLawOf } from '../parallel-torque.js'
 import { type SpringLaw, springTorqueAt } from '../parts/springs/law.js'
@@ -8,10 +9,10 @@ import { type Accuracy, errorOf } from './instrument-errors.js'
 import { counterweightOf, counterweightPath } from './measured-joints.js'
 import { fieldParameter, type LogModel, type Parameter } from './model.js'
 
-/** The spring of a joint. Throws a `RangeError` where it has none. */
+/** The spring of a joint. Throws a `NoValueError` where it has none. */
 function lawOf(leg: LegModel, joint: Joint): SpringLaw {
   const law = springLawOf(leg, joint)
-  if (law === undefined) throw new RangeError(`the ${joint} has no spring`)
+  if (law === undefined) throw new NoValueError(`the ${joint} has no spring`)
   return law
 }
 /** Rate of the spring of a joint by document or wire. @internal */
@@ -109,7 +110,7 @@ const balancing = line(
 export function weightModel(leg: LegModel, log: string, joint: Joint, accuracy: Accuracy): LogModel {
   const path = counterweightPath(joint)
   const own = counterweightOf(leg.x, joint)
-  if (own === undefined) throw new RangeError(`the link of the ${joint} has no counterweight`)
+  if (own === undefined) throw new NoValueError(`the link of the ${joint} has no counterweight`)
   const words = `of the counterweight at the ${joint}`
   const beyond = fieldParameter(`${path}.beyond`, `the distance ${words}`, own.beyond, 0.1, `log ${log}`)
   const mass = fieldParameter(`${path}.mass`, `the mass ${words}`, own.mass, MASS_SIGMA, 'weigh it with its screws on a kitchen scale')

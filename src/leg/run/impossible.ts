@@ -1,5 +1,6 @@
 import { type AnyFormula, type Input, titleInWords } from '../../formula/index.js'
 import { kindWords } from '../../units/index.js'
+import { NoValueError } from '../no-value.js'
 
 /** What the inputs of a formula must be together, and those that may not be below zero. */
 interface Bounds {
@@ -16,10 +17,10 @@ const known = new WeakMap<AnyFormula, Bounds>()
 export function rejectImpossible(formula: AnyFormula, x: unknown): void {
   const { together, notNegative } = known.get(formula) ?? boundsOf(formula)
   for (const { path, accepts, holds } of together)
-    if (!holds(x as never)) throw new RangeError(`${titleInWords(formula)}: ${kindWords(path)} ${accepts}`)
+    if (!holds(x as never)) throw new NoValueError(`${titleInWords(formula)}: ${kindWords(path)} ${accepts}`)
   const given = x as Readonly<Record<string, unknown>>
   for (const name of notNegative)
-    if ((given[name] as number) < 0) throw new RangeError(`${titleInWords(formula)}: ${kindWords(name)} must not be below zero`)
+    if ((given[name] as number) < 0) throw new NoValueError(`${titleInWords(formula)}: ${kindWords(name)} must not be below zero`)
 }
 
 function boundsOf(formula: AnyFormula): Bounds {

@@ -1,6 +1,7 @@
 import { clearanceHole, metricThread, propertyClass, smallBallBearing, socketHead } from '../../../fasteners/index.js'
 import { field, optional, record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import { constant } from '../../run/index.js'
 import { type BearingNumbers, bearingOf } from '../../schema/tables.js'
 import { rodOf } from '../transmission/through-hip/fields.js'
@@ -35,7 +36,7 @@ function pairOfSideways(x: LegNumbers): Seated | undefined {
 export const sidewaysPairOf = (x: LegNumbers) => x.bearings[x.joints.sidewaysHip?.bearings ?? '']
 const seatedIn = (x: LegNumbers, pivot: Pivot) => {
   const found = seatedOf(x, pivot)
-  if (found === undefined) throw new RangeError(`the ${PIVOT_WORDS[pivot]} has no ball bearing`)
+  if (found === undefined) throw new NoValueError(`the ${PIVOT_WORDS[pivot]} has no ball bearing`)
   return found
 }
 const bearingIn = (x: LegNumbers, pivot: Pivot) => {
@@ -44,7 +45,7 @@ const bearingIn = (x: LegNumbers, pivot: Pivot) => {
 }
 const capIn = (x: LegNumbers, pivot: Pivot) => {
   const { cap } = seatedIn(x, pivot)
-  if (cap === undefined) throw new RangeError(`the bearing of the ${PIVOT_WORDS[pivot]} has no cap`)
+  if (cap === undefined) throw new NoValueError(`the bearing of the ${PIVOT_WORDS[pivot]} has no cap`)
   return cap
 }
 
@@ -54,10 +55,10 @@ function materialOf(x: LegNumbers, pivot: Pivot): string {
   if (pivot === 'knee') return x.links.lower.material
   const sideways = pivot === 'sidewaysHip' ? sidewaysPairOf(x) : undefined
   if (sideways !== undefined) return sideways.seatMaterial
-  if (pivot === 'sidewaysHip') throw new RangeError('the sideways hip has no bearings')
+  if (pivot === 'sidewaysHip') throw new NoValueError('the sideways hip has no bearings')
   const end = endOf(x, pivot)
   const rod = rodOf(x)
-  if (end === undefined || rod === undefined) throw new RangeError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
+  if (end === undefined || rod === undefined) throw new NoValueError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
   return inEye(x, pivot) ? rod.material : end.material
 }
 /** Whether the bearing sits in the eye of the rod, in line with it. */
@@ -92,12 +93,12 @@ export const pairSpacing = optional('pivot.pairSpacing', ['pivot'], 'length', (x
 /** Of the sideways hip: distance from the nearer bearing to the axis of the hip. */
 export const overhang = field('pivot.overhang', ['pivot'], 'length', (x) => {
   const pair = sidewaysPairOf(x)
-  if (pair === undefined) throw new RangeError('the sideways hip has no bearings')
+  if (pair === undefined) throw new NoValueError('the sideways hip has no bearings')
   return pair.overhang
 })
 export const housingDiameter = field('pivot.housingDiameter', ['pivot'], 'length', (x, { pivot }) => {
   const { housingDiameter: given } = seatedIn(x, pivot)
-  if (given === undefined) throw new RangeError(`what is round the seat of the ${PIVOT_WORDS[pivot]} is not given`)
+  if (given === undefined) throw new NoValueError(`what is round the seat of the ${PIVOT_WORDS[pivot]} is not given`)
   return given
 })
 export const seatInterference = field('pivot.seatInterference', ['pivot'], 'length', (x, { pivot }) => seatedIn(x, pivot).seatInterference)
@@ -108,7 +109,7 @@ export const isInEye = word('pivot.isInEye', ['pivot'], (x, { pivot }) => inEye(
 /** Distance of the rod's plane from the middle of what holds it. */
 export const offset = field('pivot.offset', ['pivot'], 'length', (x, { pivot }) => {
   const end = pivot === 'crank' || pivot === 'rocker' || pivot === 'drum' ? endOf(x, pivot) : undefined
-  if (end === undefined) throw new RangeError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
+  if (end === undefined) throw new NoValueError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
   return end.offset
 })
 export const cap = {

@@ -1,5 +1,6 @@
 import { bearingLife, bearingOscillation } from '../../../fasteners/index.js'
 import { fourBarKneePose } from '../../../kinematics/index.js'
+import { NoValueError } from '../../no-value.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { allTurns, halfSwing, meanSpeed, period } from '../hip-shaft/bearings.js'
 import { balls } from '../hip-shaft/fields.js'
@@ -20,7 +21,7 @@ const upper = line.largest('higher angle', { one: 'angle', other: 'angle' }, 'an
 /** Angle between crank or rocker and the rod at an angle of the knee. */
 function atKnee(use: Use<never>, pivot: 'crank' | 'rocker', kneeAngle: number): number {
   const bars = use(linkage)
-  if (bars === undefined) throw new RangeError('no rod drives the knee')
+  if (bars === undefined) throw new NoValueError('no rod drives the knee')
   const ground = use.at(links.length, { link: upperOf(use as Use<'leg'>, legOf(use)) })
   const { crankAngle, couplerAngle, rockerAngle } = use.run(fourBarKneePose, { ...bars, ground, kneeAngle })
   return use.run(between, { arm: pivot === 'crank' ? crankAngle : rockerAngle, rod: couplerAngle })

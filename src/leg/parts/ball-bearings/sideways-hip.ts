@@ -1,4 +1,5 @@
 import { bearingPairLoads } from '../../../fasteners/index.js'
+import { NoValueError } from '../../no-value.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { hipOffset } from '../links/fields.js'
 import { stance } from '../load/stance.js'
@@ -47,7 +48,7 @@ const byFoot = value('sidewaysPair.byFoot', ['pivot', 'event'], (use) => {
 
 function spacingOf(use: Use<'pivot'>): number {
   const spacing = use(seated.pairSpacing)
-  if (spacing === undefined) throw new RangeError('the sideways hip has no pair of bearings')
+  if (spacing === undefined) throw new NoValueError('the sideways hip has no pair of bearings')
   return spacing
 }
 

@@ -1,6 +1,7 @@
 import { clearanceHole, hexNut, metricThread, propertyClass, socketHead, washer } from '../../../fasteners/index.js'
 import { field, optional, record, reference, references, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import { JOINTS, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
@@ -9,7 +10,7 @@ const groupOf = (x: LegNumbers, { boltGroup }: { readonly boltGroup: string }) =
 function patternOf<K extends 'rows' | 'circle'>(x: LegNumbers, at: { readonly boltGroup: string }, kind: K) {
   const { pattern } = groupOf(x, at)
   if (pattern.kind === kind) return pattern as Extract<typeof pattern, { readonly kind: K }>
-  throw new RangeError(`the bolts ${at.boltGroup} have no pattern of ${kind}`)
+  throw new NoValueError(`the bolts ${at.boltGroup} have no pattern of ${kind}`)
 }
 
 export const thread = record('bolts.thread', ['boltGroup'], (x, at) => metricThread.si(groupOf(x, at).thread), {

@@ -1,17 +1,18 @@
 import { clearanceHole, parallelKeySize, socketHead } from '../../../fasteners/index.js'
 import { band, field, record, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import { shaftOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
 const stackIn = (x: LegNumbers) => {
   const { stack } = shaftOf(x)
-  if (stack === undefined) throw new RangeError('nothing is given of the stack on the hip shaft')
+  if (stack === undefined) throw new NoValueError('nothing is given of the stack on the hip shaft')
   return stack
 }
 const keyIn = (x: LegNumbers) => {
   const { key } = stackIn(x)
-  if (key === undefined) throw new RangeError('the stack on the hip shaft has no key')
+  if (key === undefined) throw new NoValueError('the stack on the hip shaft has no key')
   return key
 }
 export const outerDiameter = field('stack.outerDiameter', [], 'length', (x) => stackIn(x).outerDiameter)
@@ -46,7 +47,7 @@ export const key = {
 }
 const flatIn = (x: LegNumbers) => {
   const { flat } = stackIn(x)
-  if (flat === undefined) throw new RangeError('the shaft of the hip has no flat')
+  if (flat === undefined) throw new NoValueError('the shaft of the hip has no flat')
   return flat
 }
 export const flat = {

@@ -1,4 +1,5 @@
 import type { Check } from '../../cases/check.js'
+import { NoValueError } from '../../no-value.js'
 import { line, value } from '../../run/index.js'
 import { groundFriction } from '../foot/fields.js'
 import * as links from '../links/fields.js'
@@ -23,7 +24,7 @@ const reach = value('leg.reach', ['leg'], (use, at) => {
 const farthest = value('leg.farthest', ['leg', 'event'], (use) => {
   const { farthest: distance, reached } = use(stride)
   if (reached === 'no' && distance <= use(reach))
-    throw new RangeError('the foot path comes nearer to the hip than the foot of the folded leg')
+    throw new NoValueError('the foot path comes nearer to the hip than the foot of the folded leg')
   return distance
 })
 const margin = value('joint.margin', ['joint', 'event'], (use) => {

@@ -1,5 +1,6 @@
 import { field } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import { constant } from '../../run/index.js'
 
 export const from = field('joint.from', ['joint'], 'angle', (x, { joint }) => x.joints[joint].range.lowest)
@@ -24,6 +25,6 @@ export const sidewaysTo = field('joints.sidewaysHip.to', ['leg'], 'angle', (x) =
 const heldBy = (x: LegNumbers) => {
   const drive = x.joints.sidewaysHip?.drive
   if (drive?.kind === 'held') return drive
-  throw new RangeError('the sideways hip is not held')
+  throw new NoValueError('the sideways hip is not held')
 }
 export const holdingTorque = field('joints.sidewaysHip.holdingTorque', ['leg'], 'torque', (x) => heldBy(x).torque)

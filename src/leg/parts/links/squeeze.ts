@@ -1,5 +1,6 @@
 import { boxSection, columnBuckling } from '../../../structures/index.js'
 import type { Check } from '../../cases/check.js'
+import { NoValueError } from '../../no-value.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { modulusInAir } from '../materials/in-air.js'
 import { groundForce } from '../motion/values.js'
@@ -13,7 +14,7 @@ const together = line.sum('force that presses the upper link together', { squeez
 
 const stageOf = (use: Use<never>): Of<'joint'> => {
   const joint = stageIn(use)
-  if (joint === undefined) throw new RangeError('neither belt nor cord runs along the upper link')
+  if (joint === undefined) throw new NoValueError('neither belt nor cord runs along the upper link')
   return joint
 }
 const section = value('link.section', ['link'], (use) =>

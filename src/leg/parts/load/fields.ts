@@ -1,6 +1,7 @@
 import { type AirId, EVENTS, type Event } from '../../cases/events.js'
 import { band, field, optional, reference, references, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import { airNamed, gaitNamed, partOf } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
@@ -9,7 +10,7 @@ type EventKind = LegNumbers['loadCases']['events'][string]['kind']
 function eventOf<K extends EventKind>({ loadCases }: LegNumbers, name: string, kind: K) {
   const event = partOf(loadCases.events, name, `event called ${name}`)
   if (event.kind === kind) return event as Extract<typeof event, { readonly kind: K }>
-  throw new RangeError(`the event ${name} is no ${kind}`)
+  throw new NoValueError(`the event ${name} is no ${kind}`)
 }
 const ageOf = ({ loadCases }: LegNumbers, name: string) => partOf(loadCases.ages, name, `age called ${name}`)
 

@@ -1,5 +1,6 @@
 import { jumpPush } from '../../../kinematics/index.js'
 import type { StanceId } from '../../cases/events.js'
+import { NoValueError } from '../../no-value.js'
 import { line, type Use, value } from '../../run/index.js'
 import * as robot from '../robot/fields.js'
 import { legShare, overMean } from '../robot/values.js'
@@ -93,7 +94,7 @@ function leaping(use: Read, leap: typeof load.hop, pose: 'touchDown' | 'folded')
   const [mass, gravity, travel, feet] = [use(robot.mass), use(robot.gravity), use(leap.travel), use(leap.feet)]
   const { totalForce: force } = use.run(jumpPush, { mass, jumpHeight: use(leap.height), pushTravel: travel, gravity })
   const touchDown = use(leap.touchDownHeight) ?? use(robot.standHeight)
-  if (!(travel < touchDown)) throw new RangeError('the landing travel must be less than the height of the hip at touch-down')
+  if (!(travel < touchDown)) throw new NoValueError('the landing travel must be less than the height of the hip at touch-down')
   const height = pose === 'touchDown' ? touchDown : use.run(landed, { touchDown, travel })
   const traction = use(leap.traction)
   return {

@@ -1,3 +1,4 @@
+import { NoValueError } from '../../no-value.js'
 import type { DrivenJoint } from '../../numbers.js'
 import { line, type Of, type Use, value } from '../../run/index.js'
 import { stance } from '../load/stance.js'
@@ -26,7 +27,7 @@ const STILL: JointMotion = { torque: 0, shaftTorque: 0, shaftRms: 0, speed: 0, l
 export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at): JointMotion => {
   if (use.nameOf('stance', at.stance) === 'unloaded') return STILL
   const s = use(stride)
-  if (!Number.isFinite(s.hipLowest)) throw new RangeError('the leg reaches no point of this stance within the length of its links')
+  if (!Number.isFinite(s.hipLowest)) throw new NoValueError('the leg reaches no point of this stance within the length of its links')
   if (use.nameOf('joint', at.joint) === 'sidewaysHip')
     return { ...STILL, torque: s.sidewaysTorque, shaftTorque: s.sidewaysTorque, shaftRms: s.sidewaysTorque }
   return (use.nameOf('joint', at.joint) as DrivenJoint) === 'hip'
@@ -52,7 +53,7 @@ export const jointMotion = value('motion.joint', ['joint', 'stance'], (use, at):
 
 /** Loads and motion of the drum of a joint's drive in a stride. */
 function atDrum(joint: DrivenJoint, own: JointMotion, s: ReturnType<(typeof strideLoads)['si']>): JointMotion {
-  if (s.kneeDriven === 'no') throw new RangeError('the rod of the knee is at a dead point in this stance, or its links do not reach')
+  if (s.kneeDriven === 'no') throw new NoValueError('the rod of the knee is at a dead point in this stance, or its links do not reach')
   return joint === 'hip'
     ? { ...own, torque: s.hipDriveTorque, shaftTorque: s.hipDriveShaftTorque, shaftRms: s.hipDriveShaftRms }
     : {

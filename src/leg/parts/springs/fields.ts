@@ -1,6 +1,7 @@
 import type { SPRING_WIRES } from '../../../materials/index.js'
 import { band, field, optional, reference, word } from '../../leaves.js'
 import type { LegNumbers } from '../../leg-numbers.js'
+import { NoValueError } from '../../no-value.js'
 import type { Joint } from '../../numbers.js'
 import { constant } from '../../run/index.js'
 
@@ -12,11 +13,11 @@ type SpringOf<K extends Spring['kind']> = Extract<Spring, { readonly kind: K }>
 function own<K extends Spring['kind']>(x: LegNumbers, joint: Joint, kind: K): SpringOf<K> {
   const spring = springOf(x, joint)
   if (spring?.kind === kind) return spring as SpringOf<K>
-  throw new RangeError(`the ${joint} has no ${kind} spring`)
+  throw new NoValueError(`the ${joint} has no ${kind} spring`)
 }
 function any(x: LegNumbers, joint: Joint): Spring {
   const spring = springOf(x, joint)
-  if (spring === undefined) throw new RangeError(`the ${joint} has no spring`)
+  if (spring === undefined) throw new NoValueError(`the ${joint} has no spring`)
   return spring
 }
 const torsionField = (name: string, kind: Parameters<typeof field>[2], read: (spring: SpringOf<'torsion'>) => number) =>

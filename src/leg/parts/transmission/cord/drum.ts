@@ -3,6 +3,7 @@ import { clearanceHole } from '../../../../fasteners/index.js'
 import type { Check } from '../../../cases/check.js'
 import { record } from '../../../leaves.js'
 import { halfLength } from '../../../lines.js'
+import { NoValueError } from '../../../no-value.js'
 import { driveOf } from '../../../numbers.js'
 import { constant, line, type Use, value } from '../../../run/index.js'
 import { cycles } from '../../load/durations.js'
@@ -69,7 +70,7 @@ const hubDiameter = value('drum.hubDiameter', ['joint'], (use) => {
   const bore = use(cord.drum.bore)
   const outer = use.run(hub, { centre: use(drumRadius), cord: use(cord.diameter), bore, bores: use(hubBores) })
   // A hub that is smaller than its bore would have stresses of the wrong sign.
-  if (!(outer > bore)) throw new RangeError('the bore leaves nothing of the drum')
+  if (!(outer > bore)) throw new NoValueError('the bore leaves nothing of the drum')
   return outer
 })
 /** Distance from the middle of the grooves to the end of the drum. */
@@ -111,7 +112,7 @@ const holeOf = record('drum.throughBoltHole', ['joint'], (x, { joint }) => {
 const layerStress = value('drum.layerStress', ['joint', 'event', 'air', 'age'], (use) => {
   const [outer, bore, bolts] = [use(hubDiameter), use(cord.drum.bore), use(cord.drum.throughBolts)]
   const holeShare = use.run(holes, { bolts, hole: use(holeOf), outer, bore })
-  if (holeShare > use(mostHoles)) throw new RangeError('the holes of the through-bolts leave less than a tenth of the hub')
+  if (holeShare > use(mostHoles)) throw new NoValueError('the holes of the through-bolts leave less than a tenth of the hub')
   return use.run(delamination, {
     bendingMoment: use.run(bending, { force: use(shaftForce), arm: use(arm) }),
     axialForce: 0,

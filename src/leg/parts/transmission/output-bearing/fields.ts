@@ -1,5 +1,6 @@
 import { field, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
+import { NoValueError } from '../../../no-value.js'
 import type { DrivenJoint, Joint } from '../../../numbers.js'
 
 /** Kinds of drive whose output turns the joint itself, on bearings of its own. */
@@ -12,7 +13,7 @@ export const noOutputBearing = (x: LegNumbers, joint: Joint): string | undefined
 
 const drive = (x: LegNumbers, joint: Joint): Carried => {
   if (noOutputBearing(x, joint) === undefined) return x.joints[joint].drive as Carried
-  throw new RangeError(`no motor or gearbox turns the ${joint} itself`)
+  throw new NoValueError(`no motor or gearbox turns the ${joint} itself`)
 }
 
 export const overhang = field('outputBearing.overhang', ['joint'], 'length', (x, { joint }) => drive(x, joint).overhang)

@@ -1,5 +1,6 @@
 import { field, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
+import { NoValueError } from '../../../no-value.js'
 import { seatedOf } from '../../ball-bearings/fields.js'
 import { PIVOT_WORDS, type Pivot } from '../../ball-bearings/pivots.js'
 import { rodOf } from '../through-hip/fields.js'
@@ -8,7 +9,7 @@ import { rodOf } from '../through-hip/fields.js'
 export type Arm = 'crank' | 'rocker'
 const armIn = (x: LegNumbers, pivot: Pivot) => {
   const found = pivot === 'crank' || pivot === 'rocker' ? rodOf(x)?.pivots?.[pivot] : undefined
-  if (found === undefined) throw new RangeError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
+  if (found === undefined) throw new NoValueError(`nothing is given of the ${PIVOT_WORDS[pivot]}`)
   return found
 }
 /** Why nothing is known of an arm; absent where the document gives it. */

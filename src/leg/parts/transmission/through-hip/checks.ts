@@ -3,6 +3,7 @@ import { fourBarClearance } from '../../../../kinematics/index.js'
 import { columnBuckling, roundSection } from '../../../../structures/index.js'
 import type { Check } from '../../../cases/check.js'
 import { shareOfStress } from '../../../lines.js'
+import { NoValueError } from '../../../no-value.js'
 import { line, type Use, value } from '../../../run/index.js'
 import { from, to } from '../../joints/fields.js'
 import * as links from '../../links/fields.js'
@@ -29,7 +30,7 @@ export const push = value('rod.push', ['leg', 'event'], (use) => use(stride).rod
 
 const clearance = value('rod.clearance', ['leg'], (use, at) => {
   const linkage = use(rod.linkage)
-  if (linkage === undefined) throw new RangeError('no rod drives the knee')
+  if (linkage === undefined) throw new NoValueError('no rod drives the knee')
   const joint = kneeOf(use, at.leg)
   return use.run(fourBarClearance, {
     ...linkage,

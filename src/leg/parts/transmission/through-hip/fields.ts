@@ -1,6 +1,7 @@
 import { parallelPin } from '../../../../fasteners/index.js'
 import { field, record, reference, word } from '../../../leaves.js'
 import type { LegNumbers } from '../../../leg-numbers.js'
+import { NoValueError } from '../../../no-value.js'
 import { constant, leaf } from '../../../run/index.js'
 import { pinOf } from '../../../schema/tables.js'
 
@@ -8,7 +9,7 @@ import { pinOf } from '../../../schema/tables.js'
 export const rodOf = ({ joints: { knee } }: LegNumbers) => (knee.through?.kind === 'rod' ? knee.through : undefined)
 const rodIn = (x: LegNumbers) => {
   const rod = rodOf(x)
-  if (rod === undefined) throw new RangeError('no rod drives the knee')
+  if (rod === undefined) throw new NoValueError('no rod drives the knee')
   return rod
 }
 
@@ -46,7 +47,7 @@ export const material = reference('rod.material', [], 'material', (x) => rodIn(x
 const pinIn = (x: LegNumbers) => {
   const { pin } = rodIn(x)
   const found = pin === undefined ? undefined : x.pins[pin]
-  if (found === undefined) throw new RangeError('the rod has no pins')
+  if (found === undefined) throw new NoValueError('the rod has no pins')
   return found
 }
 export const pin = {

@@ -1,5 +1,6 @@
 import { kneeDrumTravel } from '../../../../capstan/index.js'
 import { fourBarKneePose } from '../../../../kinematics/index.js'
+import { NoValueError } from '../../../no-value.js'
 import { line, type Of, value } from '../../../run/index.js'
 import { from, to } from '../../joints/fields.js'
 import * as links from '../../links/fields.js'
@@ -26,7 +27,7 @@ const highestOf = line(
 /** Angles of the crank at both limits of the knee. */
 const crankLimits = value('rod.crankLimits', ['leg'], (use, at) => {
   const rod = use(linkage)
-  if (rod === undefined) throw new RangeError('no rod drives the knee')
+  if (rod === undefined) throw new NoValueError('no rod drives the knee')
   const joint = kneeOf(use, at.leg)
   const ground = use.at(links.length, { link: upperOf(use, at.leg) })
   const crankAt = (kneeAngle: number) => use.run(fourBarKneePose, { ...rod, ground, kneeAngle }).crankAngle
