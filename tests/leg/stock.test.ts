@@ -33,7 +33,9 @@ describe('material on the shopping list', () => {
   test('a drum that turns with a link counts once where it is of its polymer, and is named where it is of another', () => {
     const [acrylate] = bought(revised, 'filament').filter(({ size }) => size === 'ASA')
     expect(acrylate).toMatchObject({ quantity: `${10 * Math.ceil((1.25 * (95.1712 + 160)) / 10)} g` })
-    expect(acrylate!.remark).toContain('upper link 95 g, the drum of the hip (PC) in it; lower link 160 g, the drum of the knee (PC) in it')
+    expect(acrylate!.remark).toContain(
+      'upper link 95 g, with the mass of the drum of the hip, which is of PC; lower link 160 g, with the mass of the drum of the knee, which is of PC',
+    )
     const alike = withFields(revised, { 'joints.knee.drive.drum.material': 'ASA', 'joints.hip.drive.drum.material': 'ASA' })
     const [own] = bought(alike, 'filament').filter(({ size }) => size === 'ASA')
     // The drum of the knee weighs less than its link, which includes it; that of the hip, printed solid, more than its link can include.

@@ -39,7 +39,7 @@ function filament(material: string, of: readonly MadePart[], all: readonly MadeP
   const drumIn = ({ part }: MadePart) => {
     const drum = all.find(({ inLink }) => inLink === part)
     if (drum === undefined || parts.includes(drum)) return ''
-    return drum.material === material ? `, with the ${drum.part}` : `, the ${drum.part} (${drum.material}) in it`
+    return drum.material === material ? `, with the ${drum.part}` : `, with the mass of the ${drum.part}, which is of ${drum.material}`
   }
   const [known, unknown] = [parts.filter(({ mass }) => mass !== undefined), parts.filter(({ mass }) => mass === undefined)]
   const kilograms = (1 + FILAMENT_SPARE) * known.reduce((sum, part) => sum + massOfAll(part), 0)
