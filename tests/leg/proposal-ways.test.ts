@@ -1,6 +1,6 @@
 // The ways out of a wish that no leg meets, with the search itself replaced by a rule that is written here: so that every way is known by hand.
 import { readFileSync } from 'node:fs'
-import { beforeEach, describe, expect, test, vi } from 'vitest'
+import { beforeEach, describe, expect, test } from 'vitest'
 import { describeWish } from '../../src/leg/index.js'
 import { easingsOf, largerParts } from '../../src/leg/proposal/easings.js'
 import { Judge, type JudgedLeg } from '../../src/leg/proposal/judge.js'
@@ -15,13 +15,11 @@ import { Quantity } from '../../src/units/index.js'
 let rule: (wish: LegWishData) => boolean
 let asked: LegWishData[]
 
-vi.mock('../../src/leg/proposal/search.js', () => ({
-  mend: (judge: Judge, sizes: JudgedLeg['sizes']): JudgedLeg => {
-    judge.evaluations++
-    asked.push(judge.wish)
-    return { sizes, deficit: rule(judge.wish) ? 0 : 1, margin: 1, governing: 'pin.bending knee', short: [], margins: new Map() }
-  },
-}))
+const search = (one: Judge, sizes: JudgedLeg['sizes']): JudgedLeg => {
+  one.evaluations++
+  asked.push(one.wish)
+  return { sizes, deficit: rule(one.wish) ? 0 : 1, margin: 1, governing: 'pin.bending knee', short: [], margins: new Map() }
+}
 
 const wish = describeWish(
   readFileSync(new URL('../../examples/wishes/cellar-inspector.yaml', import.meta.url), 'utf8').replace(', ASA: 32', ''),
@@ -33,7 +31,7 @@ const judged: JudgedLeg = {
   ...{ sizes: startOf(wish, stock), deficit: 1, margin: 0.5, governing: 'pin.bending knee' },
   ...{ short: [['pin.bending knee', 0.5]], margins: new Map([['pin.bending knee', 0.5]]) },
 }
-const nearest = (work = new WorkPieces('', 1e6, {})) => nearestLeg({ judge, stock, judged }, 1, work)
+const nearest = (work = new WorkPieces('', 1e6, {})) => nearestLeg({ judge, stock, judged }, 1, work, search)
 
 const given = { step: wish.walk.stepLength.si, speed: wish.walk.speed.si, drop: wish.obstacles.drop.si, mass: wish.robot.mass.si }
 const eases = {

@@ -1,10 +1,11 @@
 // A leg made robust, with search and verdict of a draw replaced by rules that are written here: a draw breaks a leg that is not strong enough for its friction.
 import { readFileSync } from 'node:fs'
 import { beforeEach, describe, expect, test, vi } from 'vitest'
-import { describeWish, legCorrelations, legFormula, robustLeg } from '../../src/leg/index.js'
+import { type Assessment, describeWish, legCorrelations, legFormula } from '../../src/leg/index.js'
 import { legDocument } from '../../src/leg/proposal/document.js'
 import { Judge, type JudgedLeg } from '../../src/leg/proposal/judge.js'
 import { type ProposedLeg, proposedLeg } from '../../src/leg/proposal/proposed-leg.js'
+import { robustBy } from '../../src/leg/proposal/robust-leg.js'
 import type { LegSizes } from '../../src/leg/proposal/sizes.js'
 import { startOf } from '../../src/leg/proposal/start.js'
 import { leastShare, mostFailures, scenarios } from '../../src/study/index.js'
@@ -19,11 +20,11 @@ const judgedAs = (judge: Judge, sizes: LegSizes): JudgedLeg => {
   judge.evaluations++
   return { sizes, deficit: 0, margin: 1, governing: '', short: [], margins: new Map() }
 }
-vi.mock('../../src/leg/proposal/search.js', () => ({
+const means = {
   mend: (judge: Judge, sizes: LegSizes) => judgedAs(judge, { ...sizes, upperWall: steps.mend(sizes.upperWall, worst) }),
   slim: (judge: Judge, { sizes }: JudgedLeg) => judgedAs(judge, { ...sizes, upperWall: steps.slim(sizes.upperWall) }),
-}))
-vi.mock('../../src/leg/assess/assess.js', async (original) => ({ ...(await original()), assess: () => verdict }))
+  assess: () => verdict as Assessment,
+}
 
 const wish = describeWish(readFileSync(new URL('../../examples/wishes/cellar-inspector.yaml', import.meta.url), 'utf8'))
 const stock = { motor: 'can 54', cord: 'thin aramid', frame: 'PETG', drum: 'PETG' }
@@ -55,7 +56,7 @@ const proposedWith = (wall: number): ProposedLeg => {
   return { title: 'lightest', stock, sizes, goals, document: legDocument(wish, stock, start), leg, boundBy: [] } as never
 }
 const robust = (wall: number, options: object = {}) =>
-  robustLeg(wish, proposedWith(wall), { draws: DRAWS, chance: 0.6, evaluations: 10, ...options })
+  robustBy(means, wish, proposedWith(wall), { draws: DRAWS, chance: 0.6, evaluations: 10, ...options })
 
 beforeEach(() => {
   vi.spyOn(Judge.prototype, 'judge').mockImplementation(function (this: Judge, sizes) {
@@ -163,8 +164,8 @@ test('a proposed leg is bound by the checks within a twentieth of what is requir
   ]
   const found = { stock, judged: judgedAs(new Judge(wish, stock), start), goals: {} } as never
   verdict = { meetsTarget: true, checks }
-  const [proposed] = proposedLeg(wish, 'lightest', found)
+  const [proposed] = proposedLeg(wish, 'lightest', found, means.assess)
   expect(proposed!.boundBy).toEqual(['upper link: bends, reserve 1.31', 'pin (knee): bends, reserve 1.36', 'foot: bends, reserve 1.04'])
   verdict = { meetsTarget: false, checks }
-  expect(proposedLeg(wish, 'lightest', found)).toEqual([])
+  expect(proposedLeg(wish, 'lightest', found, means.assess)).toEqual([])
 })

@@ -45,6 +45,7 @@ class Attempts {
     readonly wished: WishWithStock,
     readonly seed: number,
     readonly work: WorkPieces,
+    readonly search: typeof mend,
   ) {
     this.cap = work.left
   }
@@ -59,7 +60,7 @@ class Attempts {
     const start = from ?? startOf(wish, stock)
     const cap = Math.min(max, this.work.left)
     const before = this.work.used
-    const found = cap < 1 ? unjudged(start) : this.work.do(name, judge, cap, (budget) => mend(judge, start, this.seed, budget))
+    const found = cap < 1 ? unjudged(start) : this.work.do(name, judge, cap, (budget) => this.search(judge, start, this.seed, budget))
     const short = found.deficit > 0
     if (short && this.work.used - before >= cap) this.capped = Math.max(this.capped ?? 0, cap)
     this.work.tell(`easing ${paths}: ${short ? 'not enough' : 'a leg was found'}`)
@@ -108,10 +109,10 @@ class Attempts {
  * The nearest wishes that a leg is found for. All entries eased at once give a first leg; then one entry after another is put back as it was wished, for as long as a leg
  * is found. What is left is a way out. The next way is looked for among the other entries.
  */
-export function nearestLeg(closest: Entry, seed: number, work: WorkPieces): LegRefusal {
+export function nearestLeg(closest: Entry, seed: number, work: WorkPieces, search = mend): LegRefusal {
   const { judge, judged, stock } = closest
   const wished = { wish: judge.wish, stock }
-  const tries = new Attempts(wished, seed, work)
+  const tries = new Attempts(wished, seed, work, search)
   const ways: EasedWish[][] = []
   let open = easingsOf(wished)
   const keep = (way: RelaxedLeg) => {

@@ -33,10 +33,10 @@ export interface ProposedLeg {
 const BOUND = 1.05
 
 /** A leg as it is proposed; nothing where `assess` itself does not pass it. */
-export function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: FoundLeg): ProposedLeg[] {
+export function proposedLeg(wish: LegWishData, title: string, { stock, judged, goals }: FoundLeg, verdictOf = assess): ProposedLeg[] {
   const document = legDocument(wish, stock, judged.sizes)
   const leg = new Judge(wish, stock).leg(judged.sizes)
-  const assessment = assess(leg, { cases: PROPOSAL_CASES })
+  const assessment = verdictOf(leg, { cases: PROPOSAL_CASES })
   // The verdict is by `assess` itself: a leg that it does not pass is no proposal, whatever the search made of it.
   if (!assessment.meetsTarget) return []
   const boundBy = assessment.checks

@@ -65,6 +65,18 @@ export interface RobustLeg {
  * The ranges are what is believed; nothing here makes them true. Throws one `InputError` that lists every bad option.
  */
 export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: RobustLegOptions = {}): RobustLeg {
+  return robustBy({ mend, slim, assess }, wish, proposed, options)
+}
+
+/** What looks for legs, and what judges the one that was found. */
+interface Means {
+  readonly mend: typeof mend
+  readonly slim: typeof slim
+  readonly assess: typeof assess
+}
+
+/** The same by given means. */
+export function robustBy(by: Means, wish: LegWishData, proposed: ProposedLeg, options: RobustLegOptions): RobustLeg {
   knownOptions('robustLeg', options, ['chance', 'confidence', 'draws', 'rounds', 'evaluations', 'seed', 'resume', 'onKept', 'onProgress'])
   const { chance = 0.9, confidence = 0.95, draws = 120, rounds = 8, evaluations = 400, seed = 1, onProgress } = options
   const allowed = allowedOf({ chance, confidence, draws, rounds, evaluations, seed })
@@ -82,11 +94,11 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     if (failing.length <= aimedAt(allowed)) break
     judge.bear(drawn.draw((failing[aimedAt(allowed)] as IndexedOutcome).index))
     work.allow(evaluations)
-    best = work.do(`round ${round}`, judge, evaluations, (max) => mend(judge, best.sizes, seed + round, max))
+    best = work.do(`round ${round}`, judge, evaluations, (max) => by.mend(judge, best.sizes, seed + round, max))
     seen = drawOutcomes(judge, best.sizes, drawn, draws)
   }
   work.allow(Math.floor(evaluations / 2))
-  const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (max) => slim(judge, best, 'mass', seed, max))
+  const slimmed = work.do('slim', judge, Math.floor(evaluations / 2), (max) => by.slim(judge, best, 'mass', seed, max))
   // A lighter leg bears the draws that it was held to; of the others it must break no more.
   const breaks = (all: readonly IndexedOutcome[]) => all.filter(({ deficit }) => deficit > 0).length
   if (breaks(drawOutcomes(judge, slimmed.sizes, drawn, draws)) <= Math.max(aimedAt(allowed), breaks(seen))) best = slimmed
@@ -96,7 +108,7 @@ export function robustLeg(wish: LegWishData, proposed: ProposedLeg, options: Rob
     return { borne: count, draws, least: leastShare(count, draws, confidence) }
   }
   const [atTypical, atRobust] = [borne(proposed.sizes), borne(best.sizes)]
-  const robust = legOf(wish, judge, best, proposed)
+  const robust = legOf(by, wish, judge, best, proposed)
   const price = costIncrease(proposed, robust)
   const state = atRobust.least >= chance && robust.assessment.meetsTarget ? 'held' : 'notShown'
   return {
@@ -159,7 +171,7 @@ function mostBroken(seen: readonly IndexedOutcome[]): (readonly [string, number]
   return [...counts].map(([check, count]) => [titleOf(check), count / seen.length] as const).sort((a, b) => b[1] - a[1])
 }
 
-function legOf(wish: LegWishData, judge: Judge, judged: JudgedLeg, { stock, title }: ProposedLeg): ProposedLeg {
+function legOf({ assess }: Means, wish: LegWishData, judge: Judge, judged: JudgedLeg, { stock, title }: ProposedLeg): ProposedLeg {
   const leg = judge.leg(judged.sizes)
   return {
     title: `${title}, robust`,
