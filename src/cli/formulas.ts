@@ -47,7 +47,7 @@ export async function formulas(terminal: Terminal, args: readonly string[]): Pro
   if (given.flag('json')) terminal.out(JSON.stringify(ids.map(data), null, 2))
   else if (near !== undefined)
     terminal.out([`Nothing holds every one of these words. Nearest, by ${near.words.join(', ')}:`, '', ...ids.map(lineIn)].join('\n'))
-  else if (whole && formula !== undefined) terminal.out(pageOf(formula))
+  else if (whole) terminal.out(formula === undefined ? pageOfFunction(id) : pageOf(formula))
   else {
     const formulasFound = formula === undefined ? [] : [formula, ...more]
     terminal.out([...formulasFound.map(lineOf), ...linesOfOthers(ids.filter((each) => !catalogue.has(each)))].join('\n'))
@@ -93,6 +93,19 @@ const asData = ({ id, def }: AnyFormula) => ({
 })
 
 const lines = (words: Readonly<Record<string, string>>) => Object.entries(words).map(([name, text]) => `${name}: ${text}`)
+
+/** A function that is no single formula: what it does, and how a program gets it. */
+function pageOfFunction(id: string): string {
+  const [module, name] = id.split('.') as [string, string]
+  return [
+    id,
+    SUMMARIES.get(id),
+    '',
+    'A function, which programs import',
+    `  import { ${name} } from 'limbwright/${module}'`,
+    '  Its inputs and its result: hover over its name in an editor, or open its page of the reference.',
+  ].join('\n')
+}
 
 function pageOf({ id, def }: AnyFormula): string {
   const section = (title: string, lines: readonly string[]) => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)])

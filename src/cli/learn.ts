@@ -23,17 +23,18 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
   const { editLegText, learn, learntText } = await import('../leg/index.js')
   const logs: Record<string, string> = {}
   for (const name of logFiles) {
-    const log = logName(name)
+    const text = terminal.readText(name)
+    const log = logIn(name, text)
     if (Object.hasOwn(logs, log)) refuse(verb, name, log, 'must be a log of its own: put the readings of two files into one')
-    logs[log] = terminal.readText(name)
+    logs[log] = text
   }
-  tell(`read ${file} and ${logFiles.length} logs`)
+  tell(`read ${file} and ${logFiles.length} ${logFiles.length === 1 ? 'log' : 'logs'}`)
   const learnt = learn(leg, logs, {
     ...casesOf(given),
     spikes: given.flag('keep-spikes') ? 'keep' : 'leaveOut',
     insist: given.text('insist')?.split(',').map(logName) ?? [],
   })
-  tell(`estimated ${learnt.moved.length} fields`)
+  tell(`estimated ${learnt.moved.length} ${learnt.moved.length === 1 ? 'field' : 'fields'}`)
   const to = given.text('to')
   if (to !== undefined) {
     const corrected = learnt.moved.filter(({ state }) => state === 'corrected' || state === 'confirmed').map(({ path }) => path)
@@ -61,6 +62,13 @@ export async function learnFromLogs(terminal: Terminal, args: readonly string[])
 
 /** The name that the stand plan gives a log: `pretension-knee.csv` holds `pretension knee`. */
 const logName = (file: string) => basename(file, extname(file)).replaceAll(/[-_ ]+/g, ' ')
+
+/** The log that a file holds: `windup-knee-2.csv` is the one that its comment states where its name begins with that. */
+function logIn(file: string, text: string): string {
+  const named = logName(file)
+  const stated = /^#\s*log:\s*(.*\S)\s*$/m.exec(text)?.[1]
+  return stated !== undefined && named.startsWith(`${stated} `) ? stated : named
+}
 
 /** Values of a leg by path. */
 const valuesAt = (leg: Leg, paths: readonly string[]): Record<string, unknown> =>

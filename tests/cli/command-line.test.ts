@@ -122,6 +122,11 @@ test('learn takes one file for each log, and writes the fields that were set', a
   const twice = await run(['learn', 'leg.yaml', 'pretension-knee.csv', 'old/pretension-knee.csv'], files)
   expect(twice).toMatchObject({ code: 2, notes: expect.stringContaining('old/pretension-knee.csv') })
   const set = ['--set', 'robot.mass=9.9 kg', '--cases', 'stand', '-q', '--to', 'learnt.yaml']
+  // A second file of a log, by what its comment states; one that states another log is not applied.
+  const second = await run(['learn', 'leg.yaml', 'pretension-knee-2.csv', ...set], { ...files, 'pretension-knee-2.csv': log })
+  expect(describeLeg(second.files['learnt.yaml'] as string).robot.mass.si).toBe(9.9)
+  const swapped = await run(['learn', 'leg.yaml', 'pretension-hip.csv', ...set], { ...files, 'pretension-hip.csv': log })
+  expect(swapped.out).toContain('it is the log pretension knee, but it was given as pretension hip')
   const { files: after } = await run(['learn', 'leg.yaml', 'pretension-knee.csv', ...set], files)
   expect(describeLeg(after['learnt.yaml'] as string).robot.mass.si).toBe(9.9)
 })
@@ -138,6 +143,9 @@ test('formulas are found by words, and called or solved', async () => {
   const [remedies, ...rest] = JSON.parse((await run(['formulas', 'fasteners.compareClampRemedies', '--json'])).out)
   expect([remedies.id, rest]).toEqual(['fasteners.compareClampRemedies', []])
   expect(await run(['formulas', 'unobtainium'])).toMatchObject({ code: 2, notes: expect.stringContaining('must occur in the id') })
+  expect((await run(['formulas', 'fasteners.compareClampRemedies'])).out).toMatch(
+    /^fasteners\.compareClampRemedies\nClamp load over time of (?:.*\n)*.*import \{ compareClampRemedies \} from 'limbwright\/fasteners'/,
+  )
   expect(await run(['call', 'fasteners.compareClampRemedies'])).toMatchObject({ code: 2, notes: expect.stringContaining('is a function') })
   const inputs = ['load=500 N', 'friction=0.2']
   expect(await run(['call', 'capstan.slackTension', ...inputs, 'wrapAngle=3 turn'])).toMatchObject({ code: 0, out: '11.53 N' })

@@ -219,7 +219,7 @@ describe('the verdict in sentences', () => {
 
   test('what passes, and what is short', () => {
     expect(verdictText(verdict([1.3, 2]))).toBe(
-      'This leg passes: every one of 2 checks has its required reserve (1.2, or less where the table lists a lower one). The nearest failure, with a reserve of 1.3: the pin (knee) bends, in the case "drop".',
+      'This leg passes: every one of 2 checks has its required reserve (1.2, or less where the table lists a lower one). The nearest failure, with a reserve of 1.3 where 1.2 is required: the pin (knee) bends, in the case "drop".',
     )
     expect(verdictText(verdict([1.3]))).toContain('its one check has the required reserve')
     expect(verdictText(verdict([1.1, 1.2]))).toContain('This leg passes, but 1 of 2 checks is short of its required reserve (1.2')

@@ -48,8 +48,8 @@ export function verdictText({ passes, meetsTarget, governing, checks, requiredRe
   const outcome = !passes
     ? `This leg fails: ${failing} of ${checks.length} checks ${are(failing)} below 1. First to fail: the ${first}, with a reserve of ${reserveText(named.reserve)}.`
     : meetsTarget
-      ? `This leg passes: ${checks.length === 1 ? 'its one check has the' : `every one of ${checks.length} checks has its`} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)}: the ${first}.`
-      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)}: the ${first}.`
+      ? `This leg passes: ${checks.length === 1 ? 'its one check has the' : `every one of ${checks.length} checks has its`} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)} where ${significant(governing.requiredReserve)} is required: the ${first}.`
+      : `This leg passes, but ${short} of ${checks.length} checks ${are(short)} short of ${short === 1 ? 'its' : 'their'} required reserve (${significant(requiredReserve)}, or less where the table lists a lower one). The nearest failure, with a reserve of ${reserveText(governing.reserve)} where ${significant(governing.requiredReserve)} is required: the ${first}.`
   return coupling === 'settled'
     ? outcome
     : `${outcome} In some load cases heat and resistance do not converge: see "Load cases without a thermal steady state".`
