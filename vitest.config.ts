@@ -22,8 +22,8 @@ export default defineConfig({
     unstubGlobals: true,
     restoreMocks: true,
     // A busy machine is no failure: speed is measured in bench/, and a hang ends here.
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 240_000,
+    hookTimeout: 240_000,
     reporters: ['default'],
   },
 })

@@ -7,7 +7,7 @@ type Shape = 'zero' | 'drift'
 const STANDS = 8
 const named = (name: string, leg: PlainLog['leg']) => PLAIN_LOGS.find((one) => one.log === name && one.leg === leg) as PlainLog
 const said = ({ remarks }: ReturnType<typeof corrections>) =>
-  remarks.find(({ message }) => message.includes('would follow the model much closer'))?.message
+  remarks.find(({ message }) => message.includes('would follow the model much more closely'))?.message
 
 /** The same log, one column of it off by an amount: in every row, or in the last row and less before. */
 function spoilt({ text }: PlainStand, column: number, shape: Shape, amount: number): string {

@@ -158,5 +158,5 @@ function wordsOf(errors: readonly ColumnError[], columns: readonly LogColumn[], 
     const much = `${significant(size, 2)} ${unit} too ${amount > 0 ? 'high' : 'low'}`
     return shape === 'zero' ? `${name} reads ${much} in every row` : `${name} drifts, to ${much} in the last row`
   })
-  return `the readings would follow the model much closer if ${causes.join(', or if ')}. They are used as they are, and the interval holds both: read each instrument without load before and after the log, and subtract`
+  return `the readings would follow the model much more closely if ${causes.join(', or if ')}. They are used as they are, and the interval holds both: read each instrument without load before and after the log, and subtract`
 }

@@ -75,7 +75,7 @@ export function torqueConstant(leg: Leg, x: LegNumbers): StandMeasurement {
       id: 'torqueConstant',
       joint: undefined,
       what: 'torque of the motor over its current',
-      how: phrase`${driveKindOf(x, joint) === 'direct' ? `The joint is the rotor: hang weights on a level arm of the ${joint}, and note the current that just holds each, or b` : 'B'}lock the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')}, read the scale at each, and note current and torque of the motor. Let the winding cool between the steps.`,
+      how: phrase`${driveKindOf(x, joint) === 'direct' ? `The joint is the rotor: hang weights on a level arm of the ${joint}, and note the current that just holds each, or b` : 'B'}lock the can, rest a lever of the rotor on a scale. Raise the peak phase current in eight steps to ${new Quantity(2 * ampere, 'peakPhaseCurrent')} and lower it in the same steps, read the scale at each, and note current and torque of the motor: only the way back shows that a reading drifts. Let the winding cool between the steps.`,
       caution: 'A lever that slips off flies round: keep clear of its plane, start low, one finger on the switch.',
       predictedIs: phrase`motor torque at ${new Quantity(ampere, 'peakPhaseCurrent')}`,
       corrects: `motors.${name}.speedConstant`,
