@@ -24,6 +24,7 @@ export type TitleCell = readonly [name: string, value: string]
 
 /** Title block of a drawing: rows with one or two cells each (ISO 7200 lists what belongs there). */
 export interface TitleBlock {
+  /** Rows from the top, with one or two cells each. */
   readonly rows: readonly (readonly TitleCell[])[]
 }
 
